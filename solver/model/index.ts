@@ -1,0 +1,2 @@
+export * from "./project.ts";
+export type { Case, CaseLayer } from "./case.ts";
