@@ -1,1 +1,3 @@
-export {};
+/** What main, preload and renderer share. */
+export type { HostDocument, HostReference, WallyearHost } from "./host.ts";
+export { commands, isCommandId, menuNames, type Command, type CommandId, type MenuName } from "./commands.ts";
