@@ -1,0 +1,16 @@
+import type { Issue } from "../../climate/index.ts";
+import type { Case, RunResult } from "../../solver/index.ts";
+
+/** What came of one run: a result (finished, stopped or failed in mid-run), or the reasons why it could not begin. */
+export type RunOutcome =
+  | { readonly kind: "result"; readonly result: RunResult }
+  | { readonly kind: "issues"; readonly issues: readonly Issue[] };
+
+/** The face a solver worker shows to the page, carried by Comlink. */
+export interface SolverWorker {
+  /** Keeps the text of a weather or logger file for later runs. */
+  keepFile(name: string, text: string): void;
+  run(id: number, aCase: Case, onProgress: (done: number, of: number) => void): Promise<RunOutcome>;
+  /** Ends run `id` at its next pause and keeps what was computed. */
+  stop(id: number): void;
+}

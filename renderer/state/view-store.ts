@@ -1,0 +1,71 @@
+import { create } from "zustand";
+
+export type SheetId = "wall" | "exposure" | "year" | "sideBySide" | "questions" | "report";
+/** Inch-pound, metric, or inch-pound with metric behind it. */
+export type Units = "ip" | "si" | "both";
+export type ThemeChoice = "system" | "light" | "dark";
+
+export interface ViewState {
+  readonly sheet: SheetId;
+  readonly option: string;
+  readonly path: string;
+  /** The layer that the Wall sheet's schedule stands on. */
+  readonly layer: string | null;
+  /** The schedule asks which material to add inward of `layer`. */
+  readonly addingLayer: boolean;
+  readonly units: Units;
+  readonly themeChoice: ThemeChoice;
+  /** Date cursor shared by all sheets: day of the judged year, 0 is its first day. */
+  readonly selectedDay: number;
+  /** What the title block says of the scale of the sheet in view: "1:2, drawn in plan". */
+  readonly scale: string;
+  readonly openDialog: "keys" | "words" | "about" | "newWall" | null;
+  /** One sentence about what just happened or could not be done; null: nothing to say. */
+  readonly notice: string | null;
+}
+
+const kept = "wallyear.view";
+
+function remembered(): Partial<Pick<ViewState, "units" | "themeChoice">> {
+  try {
+    const read: unknown = JSON.parse(localStorage.getItem(kept) ?? "{}");
+    if (typeof read !== "object" || read === null) return {};
+    const { units, themeChoice } = read as Record<string, unknown>;
+    return {
+      ...(units === "ip" || units === "si" || units === "both" ? { units } : {}),
+      ...(themeChoice === "system" || themeChoice === "light" || themeChoice === "dark" ? { themeChoice } : {}),
+    };
+  } catch {
+    // Storage may be full, switched off or hold something else; the defaults do.
+    return {};
+  }
+}
+
+export const useViewStore = create<ViewState>()(() => ({
+  sheet: "wall",
+  option: "A",
+  path: "",
+  layer: null,
+  addingLayer: false,
+  units: "ip",
+  themeChoice: "system",
+  selectedDay: 136,
+  scale: "",
+  openDialog: null,
+  notice: null,
+  ...remembered(),
+}));
+
+export const view = (change: Partial<ViewState>): void => {
+  useViewStore.setState(change);
+  if ("units" in change || "themeChoice" in change) {
+    const { units, themeChoice } = useViewStore.getState();
+    try {
+      localStorage.setItem(kept, JSON.stringify({ units, themeChoice }));
+    } catch {
+      // Only a preference is lost.
+    }
+  }
+};
+
+export const setSelectedDay = (day: number): void => view({ selectedDay: Math.max(0, Math.min(364, Math.round(day))) });
