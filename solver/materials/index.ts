@@ -1,1 +1,13 @@
+/** The door of the materials room. */
 export * from "./material.ts";
+export { catalogue, materialById } from "./catalogue.ts";
+export {
+  airPermeability23_kgmsPa,
+  passportProperties,
+  type CatalogueEntry,
+  type CatalogueMaterial,
+  type Passport,
+  type PassportProperty,
+} from "./material-of-row.ts";
+export type { Confidence } from "./catalogue-row.ts";
+export { materialIssues } from "./material-issues.ts";

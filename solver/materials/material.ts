@@ -7,7 +7,10 @@ export type Flag = (typeof flags)[number];
 const finite = z.number();
 const positive = finite.positive();
 /** Points of a curve, first number rising. */
-const points = z.array(z.tuple([finite, finite])).min(1).max(500);
+const points = z
+  .array(z.tuple([finite, finite]))
+  .min(1)
+  .max(500);
 
 /** One pore class: share (1 + (scale s)^n)^-m of the saturation content at suction s [Pa]. */
 const suctionTerm = z.strictObject({ share: positive, scale_perPa: positive, n: positive, m: positive });
@@ -35,11 +38,22 @@ export const liquidSchema = z.union([
   /** Liquid diffusivity D_w [m2/s]: one number, or [moisture content, D]. */
   z.strictObject({ diffusivity_m2s: z.union([positive, points]) }),
   /** Liquid conductivity K [s] for g = K ds/dx: points of [suction Pa, K] or [moisture content kg/m3, K], read ln-ln or ln-linear. */
-  z.strictObject({ conductivity_s: z.union([z.strictObject({ suction_Pa: points }), z.strictObject({ moistureContent: points })]) }),
+  z.strictObject({
+    conductivity_s: z.union([z.strictObject({ suction_Pa: points }), z.strictObject({ moistureContent: points })]),
+  }),
   /** ln K = sum of coefficients[i] z^i, z = (w - origin)/scale; w in kg/m3, K in s. */
-  z.strictObject({ lnConductivity: z.strictObject({ coefficients: z.array(finite).min(1).max(12), origin_kgm3: finite, scale_kgm3: positive }) }),
+  z.strictObject({
+    lnConductivity: z.strictObject({
+      coefficients: z.array(finite).min(1).max(12),
+      origin_kgm3: finite,
+      scale_kgm3: positive,
+    }),
+  }),
   /** K = saturated (1 + (scale s)^n)^-m. */
-  z.strictObject({ saturatedConductivity_s: positive, suctionTerm: z.strictObject({ scale_perPa: positive, n: positive, m: positive }) }),
+  z.strictObject({
+    saturatedConductivity_s: positive,
+    suctionTerm: z.strictObject({ scale_perPa: positive, n: positive, m: positive }),
+  }),
 ]);
 
 export const conductivitySchema = z.union([
@@ -66,7 +80,11 @@ export const conductivitySchema = z.union([
  * bulk: meshed layer · membrane: a resistance without thickness · air: still or ventilated air space.
  */
 export const materialSchema = z.looseObject({
-  id: z.string().min(1).max(80).regex(/^[a-z0-9][a-z0-9_-]*$/, "use lower-case letters, digits, - and _"),
+  id: z
+    .string()
+    .min(1)
+    .max(80)
+    .regex(/^[a-z0-9][a-z0-9_-]*$/, "use lower-case letters, digits, - and _"),
   name: z.string().min(1).max(200),
   kind: z.enum(["bulk", "membrane", "air"]),
   group: z.string().max(80).optional(),

@@ -32,7 +32,13 @@ export interface Case {
   /** Depths asked for besides interfaces and layer means. */
   readonly probes: readonly { readonly id: string; readonly depth_m: number; readonly label: string }[];
   readonly exposure:
-    | { readonly kind: "site"; readonly site: Site; readonly face: Face; readonly indoor: Indoor; readonly air: Air | null }
+    | {
+        readonly kind: "site";
+        readonly site: Site;
+        readonly face: Face;
+        readonly indoor: Indoor;
+        readonly air: Air | null;
+      }
     | { readonly kind: "lab"; readonly lab: Lab };
   readonly run: RunSettings;
 }

@@ -1,2 +1,12 @@
+/** The door of the project model: what a project is, how it is opened, checked, turned into cases and written. */
 export * from "./project.ts";
 export type { Case, CaseLayer } from "./case.ts";
+export { openProject, type OpenedProject } from "./open-project.ts";
+export { checkProject } from "./check-project.ts";
+export { writeProject } from "./write-project.ts";
+export { casesOf, caseHash } from "./cases.ts";
+export { stableJson } from "./stable-json.ts";
+export { lookupFor, materialAtThickness, materialOfLayer, type MaterialLookup } from "./layer-material.ts";
+export { airSpaceResistance_m2KW } from "./air-space.ts";
+export { nameOfPath, pathKindWords } from "./words.ts";
+export { demoProject } from "./demo/demo-project.ts";

@@ -7,15 +7,25 @@ import { materialSchema } from "../materials/material.ts";
  */
 export const formatVersion = 1;
 
-const id = z.string().min(1).max(80).regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/, "use letters, digits, - and _");
+const id = z
+  .string()
+  .min(1)
+  .max(80)
+  .regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/, "use letters, digits, - and _");
 const text = z.string().max(20_000);
 const share = z.number().min(0).max(1);
 const positive = z.number().positive();
 
 /** [time s, value], time rising; read as straight lines, or as steps that hold until the next row. */
-const table = z.array(z.tuple([z.number(), z.number()])).min(1).max(600_000);
+const table = z
+  .array(z.tuple([z.number(), z.number()]))
+  .min(1)
+  .max(600_000);
 /** A number that stays, or a table over time. */
-export const courseSchema = z.union([z.number(), z.looseObject({ table, between: z.enum(["line", "step"]).default("line") })]);
+export const courseSchema = z.union([
+  z.number(),
+  z.looseObject({ table, between: z.enum(["line", "step"]).default("line") }),
+]);
 
 /** A laboratory face: the air and films, or with zero resistance the state of the face itself. */
 export const labFaceSchema = z.looseObject({
@@ -61,7 +71,13 @@ export const labSchema = z.looseObject({
   /** How long the run lasts [h]; hours are recorded. */
   duration_h: positive.max(200_000),
   /** Extra instants [h] at which profiles are recorded to the second, besides every hour. */
-  initialTemperature_C: z.union([z.number(), z.array(z.tuple([z.number(), z.number()])).min(1).max(2000)]),
+  initialTemperature_C: z.union([
+    z.number(),
+    z
+      .array(z.tuple([z.number(), z.number()]))
+      .min(1)
+      .max(2000),
+  ]),
 });
 
 export const layerSchema = z.looseObject({
@@ -72,11 +88,25 @@ export const layerSchema = z.looseObject({
   thickness_m: z.number().optional(),
   roles: z.array(z.enum(["water", "air", "vapour", "thermal"])).optional(),
   /** Resistance of the joint to the next layer inward. */
-  contact: z.looseObject({ thermal_m2KW: z.number().nonnegative().optional(), vapour_m2sPakg: z.number().nonnegative().optional(), liquid: z.boolean().optional() }).optional(),
+  contact: z
+    .looseObject({
+      thermal_m2KW: z.number().nonnegative().optional(),
+      vapour_m2sPakg: z.number().nonnegative().optional(),
+      liquid: z.boolean().optional(),
+    })
+    .optional(),
   /** Air spaces: air changes per hour with outdoor air; "driven" lets wind and stack set it. */
-  ventilation: z.looseObject({ airChangesPerHour: z.union([z.number().nonnegative(), z.literal("driven")]) }).optional(),
+  ventilation: z
+    .looseObject({ airChangesPerHour: z.union([z.number().nonnegative(), z.literal("driven")]) })
+    .optional(),
   /** Start state of this layer; else that of the run. Moisture content in % by mass or kg/m3. */
-  initial: z.union([z.looseObject({ relativeHumidity: share }), z.looseObject({ moistureContent_percent: z.number().nonnegative() }), z.looseObject({ water_kgm3: z.number().nonnegative() })]).optional(),
+  initial: z
+    .union([
+      z.looseObject({ relativeHumidity: share }),
+      z.looseObject({ moistureContent_percent: z.number().nonnegative() }),
+      z.looseObject({ water_kgm3: z.number().nonnegative() }),
+    ])
+    .optional(),
 });
 
 /** Indoor air that reaches a plane of the wall through a joint, and outdoor air in the other direction. */
@@ -98,7 +128,12 @@ export const pathSchema = z.looseObject({
   areaShare: share.optional(),
   layers: z.array(layerSchema).min(1).max(60),
   leaks: z.array(leakSchema).max(20).optional(),
-  probes: z.array(z.looseObject({ id: id.optional(), depth_m: z.number().nonnegative(), label: z.string().max(200).optional() })).max(200).optional(),
+  probes: z
+    .array(
+      z.looseObject({ id: id.optional(), depth_m: z.number().nonnegative(), label: z.string().max(200).optional() }),
+    )
+    .max(200)
+    .optional(),
   /** Control layers that run on into the neighbour path: { "water": true, ... }; a missing entry is deduced. */
   tieIns: z.looseObject({ to: z.array(id).optional() }).optional(),
 });
@@ -127,23 +162,55 @@ export const faceSchema = z.looseObject({
 
 export const siteSchema = z.looseObject({
   weather: z.union([
-    z.looseObject({ city: z.string().min(1).max(80), year: z.enum(["typical", "cold", "wet"]).optional(), seed: z.number().int().nonnegative().optional() }),
+    z.looseObject({
+      city: z.string().min(1).max(80),
+      year: z.enum(["typical", "cold", "wet"]).optional(),
+      seed: z.number().int().nonnegative().optional(),
+    }),
     z.looseObject({ file: z.string().min(1).max(1000), monthlyRainFrom: z.string().max(80).optional() }),
   ]),
-  climateZone: z.string().regex(/^[0-8][ABC]?$/, "0 to 8 with A, B or C").optional(),
+  climateZone: z
+    .string()
+    .regex(/^[0-8][ABC]?$/, "0 to 8 with A, B or C")
+    .optional(),
   face: faceSchema,
-  rain: z.looseObject({ exposureFactor: z.number().nonnegative().optional(), depositionFactor: z.number().nonnegative().optional(), leakShare: share.optional(), leakTo: id.optional(), method: z.enum(["ashrae160", "iso15927"]).optional() }).optional(),
+  rain: z
+    .looseObject({
+      exposureFactor: z.number().nonnegative().optional(),
+      depositionFactor: z.number().nonnegative().optional(),
+      leakShare: share.optional(),
+      leakTo: id.optional(),
+      method: z.enum(["ashrae160", "iso15927"]).optional(),
+    })
+    .optional(),
 });
 
 const vapourFixed = z.union([z.number().min(0).max(1), z.array(z.number().min(0).max(1)).length(12)]);
 const temperatureFixed = z.union([z.number(), z.array(z.number()).length(12)]);
 export const indoorSchema = z.union([
   z.looseObject({ method: z.literal("fixed"), temperature_C: temperatureFixed, relativeHumidity: vapourFixed }),
-  z.looseObject({ method: z.literal("ashrae160"), variant: z.enum(["simplified", "intermediate"]).default("simplified"), cooled: z.boolean().optional(), bedrooms: z.number().int().positive().optional(), volume_m3: positive.optional(), airChangesPerHour: positive.optional() }),
+  z.looseObject({
+    method: z.literal("ashrae160"),
+    variant: z.enum(["simplified", "intermediate"]).default("simplified"),
+    cooled: z.boolean().optional(),
+    bedrooms: z.number().int().positive().optional(),
+    volume_m3: positive.optional(),
+    airChangesPerHour: positive.optional(),
+  }),
   z.looseObject({ method: z.literal("en15026"), load: z.enum(["normal", "high"]).default("normal") }),
-  z.looseObject({ method: z.literal("iso13788"), humidityClass: z.number().int().min(1).max(5), temperature_C: z.number().default(20) }),
+  z.looseObject({
+    method: z.literal("iso13788"),
+    humidityClass: z.number().int().min(1).max(5),
+    temperature_C: z.number().default(20),
+  }),
   /** Relative humidity in winter `winterRelativeHumidity`, rising with outdoor temperature to `summerRelativeHumidity`. */
-  z.looseObject({ method: z.literal("seasonal"), winterTemperature_C: z.number(), summerTemperature_C: z.number(), winterRelativeHumidity: share, summerRelativeHumidity: share }),
+  z.looseObject({
+    method: z.literal("seasonal"),
+    winterTemperature_C: z.number(),
+    summerTemperature_C: z.number(),
+    winterRelativeHumidity: share,
+    summerRelativeHumidity: share,
+  }),
   z.looseObject({ method: z.literal("logger"), file: z.string().min(1).max(1000) }),
 ]);
 
@@ -159,11 +226,16 @@ export const airSchema = z.looseObject({
 });
 
 export const runSchema = z.looseObject({
-  start: z.string().regex(/^\d\d-\d\d$/, 'month and day, like "10-01"').default("10-01"),
+  start: z
+    .string()
+    .regex(/^\d\d-\d\d$/, 'month and day, like "10-01"')
+    .default("10-01"),
   years: z.number().int().min(1).max(30).default(3),
   /** Repeat the year until its end state repeats, `years` at most. */
   untilItRepeats: z.boolean().optional(),
-  initial: z.union([z.enum(["dry", "delivered", "rainedOn"]), z.looseObject({ relativeHumidity: share })]).default("delivered"),
+  initial: z
+    .union([z.enum(["dry", "delivered", "rainedOn"]), z.looseObject({ relativeHumidity: share })])
+    .default("delivered"),
   initialTemperature_C: z.number().optional(),
   /** Relative local error allowed in a time step; the default is right for design. */
   tolerance: positive.max(0.1).optional(),

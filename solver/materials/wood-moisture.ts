@@ -1,0 +1,20 @@
+/** Catalogue rows for which moisture content in % by mass is the measure of the trade: solid wood, panels, wood fibre. */
+export const massOfWood: ReadonlySet<string> = new Set([
+  "osb_111",
+  "plywood_softwood_127",
+  "fibreboard_sheathing",
+  "insul_sheath_osb",
+  "board_sheathing_pine",
+  "spf_framing",
+  "spruce",
+  "douglas_fir",
+  "southern_pine",
+  "eastern_white_pine",
+  "western_redcedar",
+  "eastern_white_cedar",
+  "pine_lap_siding",
+  "clt_spruce",
+  "engineered_wood_siding",
+  "wood_fibre_board",
+  "wood_fibre_batt",
+]);
