@@ -14,7 +14,10 @@ function electronProgram() {
   const folder = join(root, "node_modules", "electron");
   const nameFile = join(folder, "path.txt");
   if (!existsSync(nameFile)) return null;
-  const program = join(process.env.ELECTRON_OVERRIDE_DIST_PATH ?? join(folder, "dist"), readFileSync(nameFile, "utf8").trim());
+  const program = join(
+    process.env.ELECTRON_OVERRIDE_DIST_PATH ?? join(folder, "dist"),
+    readFileSync(nameFile, "utf8").trim(),
+  );
   return existsSync(program) ? program : null;
 }
 
@@ -69,6 +72,7 @@ if (reason !== null) await serve(reason);
 else {
   await buildStale(["renderer", "main", "preload"]);
   const program = electronProgram() ?? (args.includes("--no-download") ? null : await fetchElectron());
-  const failure = program === null ? "Electron's program is not here and could not be fetched." : await openWindow(program);
+  const failure =
+    program === null ? "Electron's program is not here and could not be fetched." : await openWindow(program);
   if (failure !== null) await serve(failure);
 }

@@ -1,0 +1,5 @@
+import type { ProjectInput } from "../project-input.ts";
+
+export function wallJson(_input: ProjectInput, options: readonly string[]): readonly object[] {
+  return options.map((option) => ({ option }));
+}
