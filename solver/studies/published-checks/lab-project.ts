@@ -47,6 +47,24 @@ export function labProject(lab: LabCase): Project {
   };
 }
 
+/** A material that conducts; what it says of moisture is never used, but a project asks it of every material. */
+export const conductor = (
+  id: string,
+  name: string,
+  conductivity_WmK: number,
+  density_kgm3: number,
+  heatCapacity_JkgK: number,
+): Material => ({
+  id,
+  name,
+  kind: "bulk",
+  density_kgm3,
+  heatCapacity_JkgK,
+  conductivity_WmK,
+  sorption: { slope_kgm3: 1 },
+  vapour: { resistanceFactor: 1 },
+});
+
 /** A face held at a temperature, closed to moisture. */
 export const heldTemperature = (temperature_C: number): LabFace => ({
   temperature_C,

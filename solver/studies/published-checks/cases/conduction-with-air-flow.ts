@@ -1,20 +1,12 @@
-import type { Material } from "../../../materials/index.ts";
 import { conductionWithAirFlow } from "../closed-forms/conduction.ts";
-import { heldTemperature, labProject } from "../lab-project.ts";
+import { conductor, heldTemperature, labProject } from "../lab-project.ts";
 import { bookRows, checkRow, stateAt, type PublishedCheck } from "../published-check.ts";
 
 const airHeat_Jm3K = 1206;
 const conductivity_WmK = 0.06;
 const thickness_m = 0.2;
 /** Little storage, so that each flow is steady long before its day ends. */
-const fibre: Material = {
-  id: "open-fibre",
-  name: "Air-open insulation",
-  kind: "bulk",
-  density_kgm3: 30,
-  heatCapacity_JkgK: 1000,
-  conductivity_WmK,
-};
+const fibre = conductor("open-fibre", "Air-open insulation", conductivity_WmK, 30, 1000);
 /** One flow a day [m/s], inward positive. */
 const velocities_ms = [1e-4, -1e-4, 5e-4, -1e-5, -5e-4] as const;
 const depths_m = [0.02, 0.05, 0.1, 0.15, 0.18];

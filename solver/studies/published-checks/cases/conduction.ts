@@ -1,19 +1,11 @@
-import type { Material } from "../../../materials/index.ts";
 import { diffusivity, halfSpaceFilm, halfSpaceStep, slabFilm, slabTwoFaces } from "../closed-forms/conduction.ts";
-import { closedFace, conductionOnly, heldTemperature, labProject } from "../lab-project.ts";
+import { closedFace, conductionOnly, conductor, heldTemperature, labProject } from "../lab-project.ts";
 import { bookRows, checkRow, stateAt, type PublishedCheck } from "../published-check.ts";
 
 /** Thermal diffusivity 1.5e-7 m2/s. */
-const plain: Material = {
-  id: "plain-conductor",
-  name: "Conductor with constant properties",
-  kind: "bulk",
-  density_kgm3: 1000,
-  heatCapacity_JkgK: 800,
-  conductivity_WmK: 0.12,
-};
-const conductor = { conductivity_WmK: 0.12, volumetricHeatCapacity_Jm3K: 8e5 };
-const a = diffusivity(conductor);
+const plain = conductor("plain-conductor", "Conductor with constant properties", 0.12, 1000, 800);
+const constants = { conductivity_WmK: 0.12, volumetricHeatCapacity_Jm3K: 8e5 };
+const a = diffusivity(constants);
 
 const start_C = 20;
 /** Half a percent of the driving difference of 20 K. */
@@ -104,7 +96,7 @@ export const slabFilmCheck = temperatureCheck(
     depths_m: [0, 0.025, 0.05, 0.075, 0.1],
   },
   { thickness_m: 0.1, outside: airAtZero, inside: closedFace(start_C) },
-  (x, t) => slabFilm(0.1 - x, t, conductor, 0.1, film_Wm2K, start_C, 0),
+  (x, t) => slabFilm(0.1 - x, t, constants, 0.1, film_Wm2K, start_C, 0),
 );
 
 export const halfSpaceFilmCheck = temperatureCheck(
@@ -116,5 +108,5 @@ export const halfSpaceFilmCheck = temperatureCheck(
     depths_m: [0, 0.01, 0.03, 0.06, 0.1],
   },
   { thickness_m: halfSpace_m, outside: airAtZero, inside: closedFace(start_C) },
-  (x, t) => halfSpaceFilm(x, t, conductor, film_Wm2K, start_C, 0),
+  (x, t) => halfSpaceFilm(x, t, constants, film_Wm2K, start_C, 0),
 );

@@ -2,32 +2,18 @@ import type { Material } from "../../../materials/index.ts";
 import type { Project } from "../../../model/index.ts";
 import type { RunResult } from "../../../run/index.ts";
 import { periodicResponse, type PeriodicLayer } from "../closed-forms/periodic.ts";
-import { conductionOnly, labProject, sampled } from "../lab-project.ts";
+import { conductionOnly, conductor, labProject, sampled } from "../lab-project.ts";
 import { bookRows, checkRow, stateAt, type CheckRow, type PublishedCheck } from "../published-check.ts";
 
 const insideFilm_m2KW = 0.13;
 const outsideFilm_m2KW = 0.04;
 const swing_K = 10;
 
-const conductor = (
-  id: string,
-  name: string,
-  conductivity_WmK: number,
-  density_kgm3: number,
-  heatCapacity_JkgK: number,
-): Material => ({
-  id,
-  name,
-  kind: "bulk",
-  density_kgm3,
-  heatCapacity_JkgK,
-  conductivity_WmK,
-});
-const concrete = conductor("concrete", "Concrete", 1.8, 2400, 1000);
-const gypsum = conductor("gypsum", "Gypsum board", 0.25, 900, 1000);
-const fibre = conductor("fibre", "Fibre", 0.036, 30, 850);
-const panel = conductor("panel", "Wood panel", 0.13, 650, 1600);
-const foam = conductor("foam", "Foam", 0.035, 20, 1450);
+const concrete = conductor("plain-concrete", "Concrete", 1.8, 2400, 1000);
+const gypsum = conductor("plain-gypsum", "Gypsum board", 0.25, 900, 1000);
+const fibre = conductor("plain-fibre", "Fibre", 0.036, 30, 850);
+const panel = conductor("plain-panel", "Wood panel", 0.13, 650, 1600);
+const foam = conductor("plain-foam", "Foam", 0.035, 20, 1450);
 
 interface Slab {
   readonly material: Material;
@@ -112,7 +98,7 @@ function response(result: RunResult, period: Period, swinging: Side, at: Side, l
 function periodicCheck(wallId: keyof typeof walls, side: Side, period: Period): PublishedCheck {
   const { title, slabs } = walls[wallId];
   const exact = periodicResponse(periodicLayers(slabs), insideFilm_m2KW, outsideFilm_m2KW, period.hours * 3600);
-  const [innerLayer, outerLayer] = [slabs[0]!.material.id, slabs.at(-1)!.material.id];
+  const [innerLayer, outerLayer] = [slabs[0].material.id, slabs.at(-1)!.material.id];
   const name = `${title}, ${side} air swings over ${period.words}`;
   return {
     id: `periodic-${wallId}-${side}-${period.hours}h`,
