@@ -10,4 +10,5 @@ export {
   type PassportProperty,
 } from "./material-of-row.ts";
 export type { Confidence } from "./catalogue-row.ts";
-export { materialIssues } from "./material-issues.ts";
+export { materialIssues, type MaterialNeeds } from "./material-issues.ts";
+export { findMaterials } from "./find-materials.ts";

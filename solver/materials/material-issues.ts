@@ -11,22 +11,30 @@ const unsorted = (points: Points): number => points.findIndex(([x], i) => i > 0 
 /** Water content at free saturation must fit into the pores; rounding of published pairs is let through [kg/m3]. */
 const poreSlack_kgm3 = 1;
 
+/** What a run asks of its materials: a laboratory case may leave out heat or moisture. */
+export interface MaterialNeeds {
+  readonly heat: boolean;
+  readonly moisture: boolean;
+}
+
 /**
  * What is wrong with a material as a material: curves that run backwards, more water than pores, wet tighter than dry, properties
  * that are missing. `path` names the property. An empty list means that the solver can take it.
  */
-export function materialIssues(material: Material): Issue[] {
+export function materialIssues(material: Material, needs: MaterialNeeds = { heat: true, moisture: true }): Issue[] {
   const issues: Issue[] = [];
   const say = (path: string, message: string, remedy: string, severity: Issue["severity"] = "error"): void => {
     issues.push({ path, message: `${material.name}: ${message}`, remedy, severity });
   };
-  const needsBulk: [keyof Material & string, string, string][] = [
-    ["density_kgm3", "density is missing", "Enter the dry density in kg/m3."],
-    ["heatCapacity_JkgK", "heat capacity is missing", "Enter the dry heat capacity in J/(kg K)."],
-    ["conductivity_WmK", "thermal conductivity is missing", "Enter the dry conductivity in W/(m K)."],
-  ];
-  if (material.kind === "bulk") {
-    for (const [path, message, remedy] of needsBulk) if (material[path] === undefined) say(path, message, remedy);
+  if (material.kind === "bulk" && needs.heat) {
+    if (material.density_kgm3 === undefined)
+      say("density_kgm3", "density is missing", "Enter the dry density in kg/m3.");
+    if (material.heatCapacity_JkgK === undefined)
+      say("heatCapacity_JkgK", "heat capacity is missing", "Enter the dry heat capacity in J/(kg K).");
+    if (material.conductivity_WmK === undefined)
+      say("conductivity_WmK", "thermal conductivity is missing", "Enter the dry conductivity in W/(m K).");
+  }
+  if (material.kind === "bulk" && needs.moisture) {
     if (material.vapour === undefined && material.permeance_kgm2sPa === undefined)
       say("vapour", "vapour resistance is missing", "Enter a vapour resistance factor or a permeability.");
     if (material.sorption === undefined)
@@ -36,10 +44,11 @@ export function materialIssues(material: Material): Issue[] {
         'Give points of [relative humidity, kg/m3], or { "slope_kgm3": ... }.',
       );
   }
-  if (material.kind === "membrane" && material.permeance_kgm2sPa === undefined)
+  if (material.kind === "membrane" && needs.moisture && material.permeance_kgm2sPa === undefined)
     say("permeance_kgm2sPa", "permeance is missing", "Enter the permeance in kg/(m2 s Pa), 5.72e-11 for 1 perm.");
   if (
     material.kind === "air" &&
+    needs.heat &&
     material.thermalResistance_m2KW === undefined &&
     material.conductivity_WmK === undefined
   )

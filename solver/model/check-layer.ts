@@ -1,6 +1,6 @@
 import { materialIssues } from "../materials/index.ts";
 import type { Key, Report } from "./check-project.ts";
-import { materialOfLayer, type MaterialLookup } from "./layer-material.ts";
+import { materialOfLayer, needsOf, type MaterialLookup } from "./layer-material.ts";
 import { nearestNames } from "./nearest-names.ts";
 import type { Layer, Project } from "./project.ts";
 
@@ -33,10 +33,11 @@ export function checkLayer(
 ): void {
   const material = materialOfLayer(layer, lookup);
   if (!material) {
-    const near = nearestNames(String(layer.material), project);
+    const name = typeof layer.material === "string" ? layer.material : layer.material.id;
+    const near = nearestNames(name, project);
     report(
       [...keys, "material"],
-      `material "${String(layer.material)}" is not in the catalogue nor in the project`,
+      `material "${name}" is not in the catalogue nor in the project`,
       near.length > 0
         ? `Did you mean ${near.join(" or ")}? Else write the material out.`
         : "Choose a material from the catalogue or write it out.",
@@ -44,7 +45,7 @@ export function checkLayer(
     return;
   }
   if (typeof layer.material !== "string")
-    for (const issue of materialIssues(layer.material))
+    for (const issue of materialIssues(layer.material, needsOf(project)))
       report(
         [...keys, "material", ...issue.path.split(".").filter(Boolean)],
         issue.message,

@@ -1,8 +1,8 @@
 import type { Issue } from "../../climate/index.ts";
-import { materialById, materialIssues, type Material } from "../materials/index.ts";
+import { materialById, materialIssues, type Material, type MaterialNeeds } from "../materials/index.ts";
 import { checkExposure } from "./check-exposure.ts";
 import { checkLayer } from "./check-layer.ts";
-import { lookupFor, materialOfLayer } from "./layer-material.ts";
+import { lookupFor, materialOfLayer, needsOf } from "./layer-material.ts";
 import type { Path, Project } from "./project.ts";
 import { dottedPath, placeInWords } from "./schema-issues.ts";
 
@@ -110,7 +110,7 @@ function checkOption(project: Project, index: number, report: Report): void {
 }
 
 /** Problems with a user's own material, catalogue names that it hides included. */
-function checkMaterials(materials: readonly Material[], report: Report): void {
+function checkMaterials(materials: readonly Material[], needs: MaterialNeeds, report: Report): void {
   for (const { id, index } of repeated(materials.map((material) => material.id)))
     report(["materials", index, "id"], `id "${id}" is used by two materials`, "Give each material an id of its own.");
   materials.forEach((material, index) => {
@@ -121,7 +121,7 @@ function checkMaterials(materials: readonly Material[], report: Report): void {
         "Choose another id to use both.",
         "warning",
       );
-    for (const issue of materialIssues(material))
+    for (const issue of materialIssues(material, needs))
       report(
         ["materials", index, ...issue.path.split(".").filter(Boolean)],
         issue.message,
@@ -149,7 +149,7 @@ export function checkProject(project: Project): Issue[] {
   for (const { id, index } of repeated(project.options.map((option) => option.id)))
     report(["options", index, "id"], `two options are named ${id}`, "Name options A, B, C ... each once.");
   checkExposure(project, report);
-  checkMaterials(project.materials ?? [], report);
+  checkMaterials(project.materials ?? [], needsOf(project), report);
   project.options.forEach((_, index) => checkOption(project, index, report));
   return issues;
 }

@@ -24,7 +24,7 @@ export function initialOf(layer: Layer, material: Material, run: RunSettings): C
   if (own) {
     if ("relativeHumidity" in own) return { relativeHumidity: own.relativeHumidity as number };
     if ("water_kgm3" in own) return { water_kgm3: own.water_kgm3 as number };
-    return { water_kgm3: ((own.moistureContent_percent as number) / 100) * (material.density_kgm3 ?? 0) };
+    return { water_kgm3: (own.moistureContent_percent / 100) * (material.density_kgm3 ?? 0) };
   }
   if (typeof run.initial === "object") return { relativeHumidity: run.initial.relativeHumidity };
   if (run.initial === "dry") return { relativeHumidity: dry };

@@ -1,4 +1,10 @@
-import { airPermeability23_kgmsPa, materialById, materialSchema, type Material } from "../materials/index.ts";
+import {
+  airPermeability23_kgmsPa,
+  materialById,
+  materialSchema,
+  type Material,
+  type MaterialNeeds,
+} from "../materials/index.ts";
 import { airSpaceOfThickness } from "./air-space.ts";
 import type { Layer, Project } from "./project.ts";
 
@@ -38,4 +44,9 @@ export function materialAtThickness(material: Material, thickness_m: number): Ma
           : permeance.map(([humidity, value]): [number, number] => [humidity, factor(value)]),
     },
   };
+}
+
+/** What this project's runs ask of a material: a laboratory case may switch off heat or moisture. */
+export function needsOf(project: Pick<Project, "lab">): MaterialNeeds {
+  return { heat: project.lab?.physics?.heat !== false, moisture: project.lab?.physics?.moisture !== false };
 }
