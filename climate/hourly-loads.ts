@@ -48,6 +48,8 @@ export interface HourlyLoads {
   readonly inside: FaceLoads;
   /** Wind speed near the wall [m/s], for cavities and leaks. */
   readonly windSpeed_ms: LoadSeries;
+  /** Air volume flow through the whole wall, positive inward [m3/(m2 s)]; absent: none. Laboratory cases only. */
+  readonly throughFlow_ms?: LoadSeries;
   /** Barometric pressure [Pa], mean. */
   readonly barometricPressure_Pa: number;
 }

@@ -11,6 +11,21 @@ export interface Place {
   readonly elevation_m: number;
 }
 
+/** The columns a weather file may lack. */
+export type WeatherColumn =
+  | "temperature_C"
+  | "dewPoint_C"
+  | "relativeHumidity"
+  | "pressure_Pa"
+  | "skyInfrared_Wm2"
+  | "globalHorizontal_Wm2"
+  | "directNormal_Wm2"
+  | "diffuseHorizontal_Wm2"
+  | "windSpeed_ms"
+  | "windDirection_deg"
+  | "cloudCover"
+  | "rain_mm";
+
 /**
  * Hours of outdoor weather, whatever they were made from.
  *
@@ -46,6 +61,8 @@ export interface WeatherYear {
   readonly cloudCover: Float64Array;
   /** Rain in the hour [mm = kg/m2]. */
   readonly rain_mm: Float64Array;
+  /** Hours in which the source had no usable value, by column; an absent column counts 8760, an absent entry none. */
+  readonly missingHours?: Readonly<Partial<Record<WeatherColumn, number>>>;
   /** Repairs made and doubts: each is shown before the year is used. */
   readonly issues: readonly Issue[];
 }
