@@ -20,6 +20,7 @@ const remedies: Readonly<Record<string, string>> = {
 /** Turns a file system error into the sentence that the user sees; the folder is left out, the window does not know it. */
 export function fileFailure(doing: "open" | "save", path: string, error: unknown): HostFailure {
   const code = (error as NodeJS.ErrnoException | null)?.code ?? "";
-  const why = remedies[code] ?? `the system reports ${code || "an unknown fault"}. Try another folder.`;
+  const missing = code === "ENOENT" && doing === "save" ? "its folder is no longer there. Choose another one." : null;
+  const why = missing ?? remedies[code] ?? `the system reports ${code || "an unknown fault"}. Try another folder.`;
   return new HostFailure(`${basename(path)} could not be ${doing === "open" ? "opened" : "saved"}: ${why}`);
 }

@@ -31,6 +31,8 @@ export default defineConfig(({ mode }): UserConfig => {
   if (part === undefined) throw new Error(`mode must be one of ${Object.keys(made).join(", ")}, got ${mode}`);
   return {
     publicDir: false,
+    // A library written as CommonJS asks for its file's name, which modules spell otherwise.
+    define: mode === "main" ? { __filename: "import.meta.filename" } : {},
     ssr: { noExternal: true, target: "node" },
     build: {
       target: "node20",

@@ -1,5 +1,4 @@
 /** Characters that some file system reserves, or that could lead into another folder. */
-// eslint-disable-next-line no-control-regex -- control characters are what is looked for
 const reserved = /[\\/:*?"<>|\u0000-\u001f\u007f]/g;
 
 /** True for a plain file name that every desktop's file system takes: no folder, no reserved character, no leading dot. */

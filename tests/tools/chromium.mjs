@@ -4,12 +4,7 @@ import { accessSync, constants, existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
 const names = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "chrome"];
-const places = [
-  "/usr/bin",
-  "/usr/local/bin",
-  "/snap/bin",
-  "/opt/google/chrome",
-];
+const places = ["/usr/bin", "/usr/local/bin", "/snap/bin", "/opt/google/chrome"];
 const otherPlaces = [
   "/Applications/Chromium.app/Contents/MacOS/Chromium",
   "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
@@ -17,7 +12,10 @@ const otherPlaces = [
     const folder = process.env[name];
     return folder === undefined
       ? []
-      : [join(folder, "Chromium", "Application", "chrome.exe"), join(folder, "Google", "Chrome", "Application", "chrome.exe")];
+      : [
+          join(folder, "Chromium", "Application", "chrome.exe"),
+          join(folder, "Google", "Chrome", "Application", "chrome.exe"),
+        ];
   }),
 ];
 
@@ -42,7 +40,8 @@ function runs(path) {
 export function findChromium() {
   const named = process.env[chromiumVariable];
   if (named !== undefined && named !== "") {
-    if (!runs(named)) throw new Error(`${chromiumVariable} is "${named}", which is no program. Correct it or leave it out.`);
+    if (!runs(named))
+      throw new Error(`${chromiumVariable} is "${named}", which is no program. Correct it or leave it out.`);
     return named;
   }
   const folders = [...places, ...(process.env.PATH ?? "").split(delimiter)];
@@ -54,7 +53,8 @@ export function findChromium() {
 export function installChromium() {
   if (process.platform !== "linux" || process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get")) return null;
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-  const apt = (...words) => execFileSync("apt-get", words, { stdio: ["ignore", "ignore", "inherit"], env, timeout: 300_000 });
+  const apt = (...words) =>
+    execFileSync("apt-get", words, { stdio: ["ignore", "ignore", "inherit"], env, timeout: 300_000 });
   try {
     apt("update");
     apt("install", "-y", "--no-install-recommends", "chromium", "fonts-dejavu-core");
