@@ -41,7 +41,11 @@ export interface Book {
 /** Water that crosses the planes of the wall, month by month of the judged year [kg/m2], positive inward. */
 export interface MonthlyFlows {
   /** One row per interface, in the order of `interfaces`; 12 values from the run's first month. */
-  readonly interfaces: readonly { readonly probe: string; readonly vapour: readonly number[]; readonly liquid: readonly number[] }[];
+  readonly interfaces: readonly {
+    readonly probe: string;
+    readonly vapour: readonly number[];
+    readonly liquid: readonly number[];
+  }[];
   /** Gains inside the wall by layer: leak of air, leak of rain, cavity. */
   readonly sources: readonly { readonly layer: string; readonly cause: string; readonly gain: readonly number[] }[];
   /** Water stored in each layer at the start and after each month, 13 values [kg/m2]. */
@@ -64,7 +68,13 @@ export interface RunResult {
   readonly path: string;
   /** "stopped": cancelled by the user; "failed": could not go on. What was computed is kept in both. */
   readonly status: "finished" | "stopped" | "failed";
-  readonly failure: { readonly hour: number; readonly date: string; readonly layer: string; readonly cause: string; readonly remedy: string } | null;
+  readonly failure: {
+    readonly hour: number;
+    readonly date: string;
+    readonly layer: string;
+    readonly cause: string;
+    readonly remedy: string;
+  } | null;
   /** Recorded hours; hour k ends (k + 1) h after the start. */
   readonly hours: number;
   readonly startDay: number;

@@ -1,0 +1,142 @@
+import type { Material, Sorption } from "../materials/index.ts";
+import { monotoneCurve } from "../numerics/monotone-curve.ts";
+import { humidityAt, potentialAt, potentialAtSuction, referenceTemperature_K } from "./moisture-potential.ts";
+
+/** Suction at which a material given by its sorption points has taken up its free saturation [Pa] (pores of 0.1 mm). */
+const suctionAtFreeSaturation_Pa = 1e3;
+/** Above this humidity the curve runs over log suction, below over RH: an RH axis says nothing near saturation. */
+const humidityWhereAxesJoin = 0.95;
+/** Suction [Pa] from which water stands free in a material that has a capillary saturation. */
+const freeWaterSuction_Pa = 10;
+/** Humidity from which condensate stands free in a material without capillary pores. */
+const freeWaterHumidity = 0.9995;
+/** Free water held per unit of potential: share of saturation for capillary materials, kg/m3 for the others. */
+const freeWaterShare = 0.05;
+const freeWaterOfOthers_kgm3 = 40;
+
+export interface SorptionCurve {
+  /** Water content [kg/m3] over the potential (at the reference temperature). Never flat: condensate has somewhere to stay. */
+  readonly waterAt: (potential: number) => number;
+  /** The curve without free water beyond saturation, for transport properties. */
+  readonly boundWaterAt: (potential: number) => number;
+  /** Saturation of the pores that draw water [kg/m3]; null where the material has none. */
+  readonly capillarySaturation_kgm3: number | null;
+  /** True: the content follows suction; false: it follows relative humidity whatever the temperature. */
+  readonly followsSuction: boolean;
+}
+
+/** Builds the storage curve of a material. Sources: forms of EN 15026:2007; Künzel (1995) for joining A and w_f materials. */
+export function sorptionCurve(material: Material, rhoR: number): SorptionCurve {
+  const bound = boundWater(material, rhoR);
+  const wetEnd =
+    bound.capillarySaturation_kgm3 === null
+      ? potentialAt(freeWaterHumidity)
+      : potentialAtSuction(freeWaterSuction_Pa, referenceTemperature_K, rhoR);
+  const slope =
+    bound.capillarySaturation_kgm3 === null ? freeWaterOfOthers_kgm3 : freeWaterShare * bound.capillarySaturation_kgm3;
+  return {
+    ...bound,
+    boundWaterAt: bound.waterAt,
+    waterAt: (potential) => bound.waterAt(potential) + freeWater(potential - wetEnd, slope),
+  };
+}
+
+/** Starts as a parabola over one unit, goes on straight. */
+function freeWater(beyond: number, slope: number): number {
+  if (beyond <= 0) return 0;
+  return beyond < 1 ? 0.5 * slope * beyond * beyond : slope * (beyond - 0.5);
+}
+
+function boundWater(material: Material, rhoR: number): Omit<SorptionCurve, "boundWaterAt"> {
+  const sorption = material.sorption;
+  const liquidFollowsSuction =
+    material.liquid !== undefined &&
+    ("conductivity_s" in material.liquid ||
+      "lnConductivity" in material.liquid ||
+      "saturatedConductivity_s" in material.liquid);
+  if (sorption === undefined) return { ...notHygroscopic(material), followsSuction: false };
+  if ("slope_kgm3" in sorption) {
+    const { slope_kgm3 } = sorption;
+    return {
+      waterAt: (theta) => slope_kgm3 * humidityAt(theta),
+      capillarySaturation_kgm3: null,
+      followsSuction: liquidFollowsSuction,
+    };
+  }
+  if ("suctionTerms" in sorption) return { ...fromSuctionTerms(sorption, rhoR), followsSuction: true };
+  if ("suction_Pa" in sorption) return { ...fromSuctionPoints(sorption.suction_Pa, rhoR), followsSuction: true };
+  return {
+    ...fromHumidityPoints(sorption.relativeHumidity, material.freeSaturation_kgm3, rhoR),
+    followsSuction: liquidFollowsSuction,
+  };
+}
+
+/** Numerical placeholder for foams, fibres and metals: 1 % of the dry mass at 100 % RH, a tenth of it dry (ASSUMED). */
+function notHygroscopic(material: Material) {
+  const scale = 0.001 * Math.min(material.density_kgm3 ?? 1.2, 100);
+  return {
+    waterAt: (theta: number) => {
+      const phi = humidityAt(theta);
+      return (scale * phi) / (1.1 - phi);
+    },
+    capillarySaturation_kgm3: null,
+  };
+}
+
+function fromSuctionTerms(sorption: Extract<Sorption, { suctionTerms: unknown }>, rhoR: number) {
+  const { saturation_kgm3, suctionTerms } = sorption;
+  return {
+    waterAt: (theta: number) => {
+      const suction = rhoR * referenceTemperature_K * Math.exp(-theta);
+      let filled = 0;
+      for (const term of suctionTerms) {
+        filled += term.share * Math.pow(1 + Math.pow(term.scale_perPa * suction, term.n), -term.m);
+      }
+      return saturation_kgm3 * filled;
+    },
+    capillarySaturation_kgm3: saturation_kgm3,
+  };
+}
+
+function fromSuctionPoints(points: readonly (readonly [number, number])[], rhoR: number) {
+  const ordered = [...points].sort((a, b) => b[0] - a[0]);
+  const theta = ordered.map(([suction]) => potentialAtSuction(suction, referenceTemperature_K, rhoR));
+  const curve = monotoneCurve(
+    theta,
+    ordered.map(([, w]) => w),
+  );
+  const driest = ordered[0]!;
+  const thetaDriest = theta[0]!;
+  const phiDriest = humidityAt(thetaDriest);
+  return {
+    // Drier than the driest point the content falls in proportion to RH.
+    waterAt: (at: number) => (at < thetaDriest ? (driest[1] * humidityAt(at)) / phiDriest : curve.at(at)),
+    capillarySaturation_kgm3: Math.max(...ordered.map(([, w]) => w)),
+  };
+}
+
+function fromHumidityPoints(
+  given: readonly (readonly [number, number])[],
+  freeSaturation_kgm3: number | undefined,
+  rhoR: number,
+) {
+  const points = given.filter(([phi]) => phi > 0 && phi < 1).map(([phi, w]) => [phi, w] as const);
+  const atSaturation = freeSaturation_kgm3 ?? given.find(([phi]) => phi === 1)?.[1] ?? null;
+  const overHumidity = monotoneCurve([0, ...points.map(([phi]) => phi)], [0, ...points.map(([, w]) => w)]);
+  const theta = points.map(([phi]) => potentialAt(phi));
+  const water = points.map(([, w]) => w);
+  if (atSaturation !== null) {
+    const end = potentialAtSuction(suctionAtFreeSaturation_Pa, referenceTemperature_K, rhoR);
+    const last = theta.at(-1);
+    theta.push(last === undefined ? end : Math.max(end, last + 0.5));
+    water.push(atSaturation);
+  }
+  const joined = [...points].reverse().find(([phi]) => phi <= humidityWhereAxesJoin) ?? points[0];
+  if (theta.length === 0) return { waterAt: () => 0, capillarySaturation_kgm3: null };
+  const overSuction = monotoneCurve(theta, water);
+  const joinAt = joined === undefined ? -Infinity : potentialAt(joined[0]);
+  return {
+    waterAt: (at: number) => (at <= joinAt ? overHumidity.at(humidityAt(at)) : overSuction.at(at)),
+    capillarySaturation_kgm3: atSaturation,
+  };
+}

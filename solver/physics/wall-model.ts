@@ -1,0 +1,161 @@
+import type { HourlyLoads } from "../../climate/index.ts";
+import type { Case } from "../model/index.ts";
+import { buildGrid, type Grid } from "./grid.ts";
+import { logLinear } from "./vapour-transport.ts";
+import { physicsSettings, type PhysicsSettings } from "./physics-settings.ts";
+import { propertyTable, type PropertyTable } from "./property-table.ts";
+import { wallSources, type WallSources } from "./sources.ts";
+import { temperatureTable } from "./temperature-table.ts";
+
+/** Permeance of a membrane over the mean RH of its faces: 256 even intervals, read by straight lines [kg/(m2 s Pa)]. */
+export const membraneIntervals = 256;
+
+/** A thin joint that resists nothing still needs a finite conductance. */
+const openThermal_Wm2K = 1e5;
+const openVapour_kgm2sPa = 1e-3;
+/** Flow per unit of potential difference across a joint in capillary contact [kg/(m2 s)]. */
+const openLiquid_kgm2s = 1;
+
+/**
+ * A wall ready to march: grid, tables and everything the balance reads, in flat arrays.
+ * A slot is one material at one node; a node inside a layer has one, a node between two layers has two.
+ */
+export interface WallModel {
+  readonly physics: PhysicsSettings;
+  readonly grid: Grid;
+  readonly nodes: number;
+  readonly tables: readonly PropertyTable[];
+  readonly temperature: Float64Array;
+  readonly slots: number;
+  readonly slotNode: Int32Array;
+  readonly slotTable: Int32Array;
+  /** Layer that each slot's storage belongs to. */
+  readonly slotLayer: Int32Array;
+  /** Thickness that each slot stores for [m]. */
+  readonly slotVolume: Float64Array;
+  /** Slot at the outer and inner end of each slice; -1 for thin elements. */
+  readonly outerSlot: Int32Array;
+  readonly innerSlot: Int32Array;
+  readonly length: Float64Array;
+  /** 0 slice, 1 membrane, 2 contact. */
+  readonly elementKind: Uint8Array;
+  readonly thermalConductance: Float64Array;
+  readonly vapourConductance: Float64Array;
+  readonly liquidConductance: Float64Array;
+  readonly membrane: readonly (Float64Array | null)[];
+  /** Nodes that carry a film of dew because nothing porous is there. */
+  readonly dewNode: Uint8Array;
+  readonly sources: WallSources;
+}
+
+export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
+  const lab = aCase.exposure.kind === "lab" ? aCase.exposure.lab.physics : undefined;
+  const physics = physicsSettings(lab, loads.barometricPressure_Pa);
+  const grid = buildGrid(aCase);
+  const { elements } = grid;
+  const nodes = elements.length + 1;
+  const tables = aCase.layers.map((layer) => propertyTable(withAirSpace(layer.material, layer.thickness_m), physics));
+
+  const slotNode: number[] = [];
+  const slotTable: number[] = [];
+  const slotVolume: number[] = [];
+  const outerSlot = new Int32Array(elements.length).fill(-1);
+  const innerSlot = new Int32Array(elements.length).fill(-1);
+  elements.forEach((element, e) => {
+    if (element.kind !== "slice") return;
+    const before = e > 0 && elements[e - 1]!.kind === "slice" && elements[e - 1]!.layer === element.layer;
+    if (before) outerSlot[e] = innerSlot[e - 1]!;
+    else {
+      outerSlot[e] = slotNode.length;
+      slotNode.push(e);
+      slotTable.push(element.layer);
+      slotVolume.push(0);
+    }
+    innerSlot[e] = slotNode.length;
+    slotNode.push(e + 1);
+    slotTable.push(element.layer);
+    slotVolume.push(0);
+    slotVolume[outerSlot[e]!]! += element.length_m / 2;
+    slotVolume[innerSlot[e]!]! += element.length_m / 2;
+  });
+
+  const thermalConductance = new Float64Array(elements.length);
+  const vapourConductance = new Float64Array(elements.length);
+  const liquidConductance = new Float64Array(elements.length);
+  const membrane = elements.map((element, e) => {
+    const layer = aCase.layers[element.layer]!;
+    if (element.kind === "slice") return null;
+    if (element.kind === "contact") {
+      const { thermal_m2KW, vapour_m2sPakg, liquid } = layer.contact!;
+      thermalConductance[e] = thermal_m2KW > 0 ? 1 / thermal_m2KW : openThermal_Wm2K;
+      vapourConductance[e] = vapour_m2sPakg > 0 ? 1 / vapour_m2sPakg : openVapour_kgm2sPa;
+      liquidConductance[e] = liquid ? openLiquid_kgm2s : 0;
+      return null;
+    }
+    const resistance = layer.material.thermalResistance_m2KW ?? 0;
+    thermalConductance[e] = resistance > 0 ? 1 / resistance : openThermal_Wm2K;
+    return membraneTable(layer.material.permeance_kgm2sPa ?? openVapour_kgm2sPa);
+  });
+
+  return {
+    physics,
+    grid,
+    nodes,
+    tables,
+    temperature: temperatureTable(physics),
+    slots: slotNode.length,
+    slotNode: Int32Array.from(slotNode),
+    slotTable: Int32Array.from(slotTable),
+    slotLayer: Int32Array.from(slotTable),
+    slotVolume: Float64Array.from(slotVolume),
+    outerSlot,
+    innerSlot,
+    length: Float64Array.from(elements, (element) => element.length_m),
+    elementKind: Uint8Array.from(elements, ({ kind }) => (kind === "slice" ? 0 : kind === "membrane" ? 1 : 2)),
+    thermalConductance,
+    vapourConductance,
+    liquidConductance,
+    membrane,
+    dewNode: dewNodes(nodes, slotNode, slotTable, slotVolume, tables),
+    sources: wallSources(aCase, grid),
+  };
+}
+
+/** Vapour path of a wide vertical air space: convection keeps it as open as 24 mm of still air (Lewis analogy, h_a 1.25 W/(m2 K); COMPUTED). */
+const airSpaceEquivalent_m = 0.024;
+/** Water that 1 m3 of air holds per unit of RH near 20 degC [kg/m3]. */
+const airStorage_kgm3 = 0.0173;
+
+/** An air space as a slab: its resistance spread over its depth, vapour-open, storing what air stores. */
+function withAirSpace(material: Case["layers"][number]["material"], thickness_m: number) {
+  if (material.kind !== "air") return material;
+  const resistance = material.thermalResistance_m2KW ?? 0.18;
+  return {
+    ...material,
+    conductivity_WmK: thickness_m / resistance,
+    vapour: material.vapour ?? { resistanceFactor: Math.min(1, airSpaceEquivalent_m / thickness_m) },
+    sorption: material.sorption ?? { slope_kgm3: airStorage_kgm3 },
+  };
+}
+
+function membraneTable(permeance: number | readonly (readonly [number, number])[]): Float64Array {
+  const at = typeof permeance === "number" ? () => permeance : logLinear(permeance);
+  return Float64Array.from({ length: membraneIntervals + 1 }, (_, i) => at(i / membraneIntervals));
+}
+
+/** Capacity [kg/m2] of the half slices at a node under which it needs a dew film of its own. */
+const enoughStorage_kgm2 = 0.05;
+
+function dewNodes(
+  nodes: number,
+  slotNode: readonly number[],
+  slotTable: readonly number[],
+  slotVolume: readonly number[],
+  tables: readonly PropertyTable[],
+): Uint8Array {
+  const capacity = new Float64Array(nodes);
+  slotNode.forEach((node, s) => {
+    capacity[node]! += slotVolume[s]! * (tables[slotTable[s]!]!.capillarySaturation_kgm3 ?? 0);
+  });
+  return Uint8Array.from(capacity, (held) => (held < enoughStorage_kgm2 ? 1 : 0));
+}

@@ -1,0 +1,90 @@
+import type { Ledger } from "./books.ts";
+import { jumpHeldFaces } from "./held-faces.ts";
+import { accept, tryStep, type Stepper } from "./time-step.ts";
+
+export interface MarchFailure {
+  readonly time_s: number;
+  readonly node: number;
+  readonly cause: string;
+}
+
+export interface MarchCount {
+  steps: number;
+  rejected: number;
+}
+
+/** First step of a run and the shortest that is tried [s]. */
+const firstStep_s = 2;
+const shortestStep_s = 1e-4;
+const caution = 0.85;
+const fastestGrowth = 4;
+const strongestCut = 0.15;
+
+export interface March {
+  /** Goes through interval k of the loads. Returns null, or why it could not. */
+  through(k: number): MarchFailure | null;
+}
+
+/**
+ * Steps through the intervals of the loads with local error control, never across their ends. A step whose error is too large, or
+ * whose equations cannot be solved, is tried again shorter.
+ */
+export function march(
+  s: Stepper,
+  intervals: number,
+  count: MarchCount,
+  book: Ledger,
+  onStep: (h: number) => void,
+): March {
+  let wanted = firstStep_s;
+  return {
+    through(k) {
+      const start = s.cursor.start(k);
+      const duration = s.cursor.duration(k);
+      if (s.cursor.jumps(k)) {
+        s.smooth = false;
+        s.cursor.read(k, 0);
+        if (!jumpHeldFaces(s, book))
+          return { time_s: start, node: 0, cause: "a held face is outside of -83 to 117 degC" };
+        const held =
+          s.holding.outside.temperatureHeld ||
+          s.holding.outside.moistureHeld ||
+          s.holding.inside.temperatureHeld ||
+          s.holding.inside.moistureHeld;
+        if (held) wanted = firstStep_s;
+      }
+      let tau = 0;
+      while (tau < 1) {
+        const left = (1 - tau) * duration;
+        // What is left of the interval is shared out evenly, so that no sliver remains.
+        let h = left / Math.max(1, Math.ceil(left / wanted - 1e-6));
+        for (;;) {
+          const end = h >= left * (1 - 1e-9) ? 1 : tau + h / duration;
+          const last = k === intervals - 1 && end === 1;
+          const error = tryStep(s, k, tau, end, h, last);
+          if (error <= 1) {
+            accept(s, h);
+            onStep(h);
+            count.steps++;
+            tau = end;
+            const growth = error > 0 ? caution * Math.pow(error, -1 / 3) : fastestGrowth;
+            wanted = h * Math.min(Math.max(growth, strongestCut), fastestGrowth);
+            break;
+          }
+          count.rejected++;
+          const shrink = error < Infinity ? Math.max(caution * Math.pow(error, -1 / 3), strongestCut) : 0.25;
+          h *= Math.min(shrink, 0.7);
+          wanted = h;
+          if (h < shortestStep_s) {
+            return {
+              time_s: start + tau * duration,
+              node: Math.max(s.troubleNode, 0),
+              cause: s.trouble === "" ? "the state changes too fast to follow" : s.trouble,
+            };
+          }
+        }
+      }
+      return null;
+    },
+  };
+}

@@ -1,0 +1,296 @@
+import { factor, solve } from "../numerics/block-tridiagonal.ts";
+import { evaluate, type Workspace } from "../physics/balance.ts";
+import type { FaceHolding } from "../physics/faces.ts";
+import type { LoadCursor } from "../physics/load-cursor.ts";
+import type { WallModel } from "../physics/wall-model.ts";
+
+/**
+ * One step of the two-stage singly diagonally implicit Runge-Kutta scheme of second order, L-stable, stiffly accurate.
+ * Source: R. Alexander, SIAM J. Numer. Anal. 14 (1977) 1006-1021; gamma = 1 - 1/sqrt(2).
+ *
+ * Heat and moisture are solved together in each stage by Newton's method. What is stepped is the stored enthalpy and water: they are
+ * moved by the flows of the two stages, so what one node loses another gains to the last bit, and the remainder that Newton
+ * leaves is carried into the next step instead of being lost.
+ */
+export const gamma = 1 - Math.SQRT1_2;
+
+/** Leading error of the scheme on y' = k y: |1/6 - 2 gamma + ... | h^3 y''', from the series of exp(z) - (1 + (1 - 2 gamma) z)/(1 - gamma z)^2. */
+const errorConstant = 0.0404;
+
+/**
+ * Right after a load has jumped the rates before it say nothing of the step, and the rates at it are out of all proportion at held
+ * faces; the first difference of the two stages then stands in, with this weight. It asks for shorter steps than need be.
+ */
+const afterJump = 0.1;
+
+const mostIterations = 14;
+/** A change of an iterate under this ends the iteration: the next one would be its square. */
+const settledTemperature_K = 2e-3;
+const settledPotential = 2e-3;
+/** Remainders that may be carried on [kg/m2] and [J/m2] per node. */
+const settledWater_kgm2 = 1e-9;
+const settledHeat_Jm2 = 1e-3;
+/** The last step of a run leaves a tenth of that, so that the books show the balance and not the last remainder. */
+const tightness = 0.1;
+/** Steps of an iterate are cut to these. */
+const longestTemperature_K = 25;
+const longestPotential = 1.5;
+
+export interface Tolerance {
+  readonly temperature_K: number;
+  readonly humidity: number;
+  /** Relative to the water in the node. */
+  readonly water: number;
+}
+
+/** Allowed local error of a step, scaled by one number; 1e-3 is the default. */
+export function toleranceOf(scale: number): Tolerance {
+  return { temperature_K: 40 * scale, humidity: 4 * scale, water: 10 * scale };
+}
+
+/** What a stage left behind, for the books. */
+export interface StageFlows {
+  readonly water: Float64Array;
+  readonly heat: Float64Array;
+  readonly runOff: Float64Array;
+  readonly vapour: Float64Array;
+  readonly liquid: Float64Array;
+  readonly source: Float64Array;
+  heatFromRoom: number;
+}
+
+export interface Stepper {
+  readonly wall: WallModel;
+  readonly work: Workspace;
+  readonly cursor: LoadCursor;
+  readonly holding: FaceHolding;
+  readonly tolerance: Tolerance;
+  /** Accepted state, stored amounts and rates at its end. */
+  readonly x: Float64Array;
+  readonly stored: Float64Array;
+  readonly rate: Float64Array;
+  readonly first: StageFlows;
+  readonly second: StageFlows;
+  /** Trial state. */
+  readonly trial: Float64Array;
+  readonly target: Float64Array;
+  readonly trialStored: Float64Array;
+  readonly rate1: Float64Array;
+  readonly change: Float64Array;
+  readonly step: Float64Array;
+  iterations: number;
+  /** False: some load jumped at the start of the step, `rate` does not belong to it. */
+  smooth: boolean;
+  /** Node where the last failed step broke, and why. */
+  troubleNode: number;
+  trouble: string;
+}
+
+export function stepper(
+  wall: WallModel,
+  work: Workspace,
+  cursor: LoadCursor,
+  holding: FaceHolding,
+  tolerance: Tolerance,
+): Stepper {
+  const size = 2 * wall.nodes;
+  const vector = () => new Float64Array(size);
+  const flows = (): StageFlows => ({
+    water: new Float64Array(work.waterIn.length),
+    heat: new Float64Array(work.heatIn.length),
+    runOff: new Float64Array(work.runOff.length),
+    vapour: new Float64Array(wall.nodes - 1),
+    liquid: new Float64Array(wall.nodes - 1),
+    source: new Float64Array(work.sourceGain.length),
+    heatFromRoom: 0,
+  });
+  return {
+    wall,
+    work,
+    cursor,
+    holding,
+    tolerance,
+    x: vector(),
+    stored: vector(),
+    rate: vector(),
+    first: flows(),
+    second: flows(),
+    trial: vector(),
+    target: vector(),
+    trialStored: vector(),
+    rate1: vector(),
+    change: vector(),
+    step: vector(),
+    iterations: 0,
+    smooth: false,
+    troubleNode: -1,
+    trouble: "",
+  };
+}
+
+/**
+ * Tries a step of h seconds over [k, tau0..tau1]. Returns the error in units of the tolerance, or Infinity when an iteration failed.
+ * The trial state, stored amounts and stage flows stand in the stepper for `accept`.
+ */
+export function tryStep(s: Stepper, k: number, tau0: number, tau1: number, h: number, tight: boolean): number {
+  const { wall, work, cursor, trial, target, stored, rate, rate1, step, change } = s;
+  const size = 2 * wall.nodes;
+  cursor.read(k, tau0 + gamma * (tau1 - tau0));
+  target.set(stored);
+  for (let i = 0; i < size; i++) trial[i] = s.x[i]! + gamma * step[i]! * h;
+  if (!solveStage(s, gamma * h, false)) return Infinity;
+  rate1.set(work.rate);
+  keepFlows(s, s.first);
+  for (let i = 0; i < size; i++) {
+    target[i] = stored[i]! + (1 - gamma) * h * rate1[i]!;
+    trial[i] = s.x[i]! + (trial[i]! - s.x[i]!) / gamma;
+  }
+  cursor.read(k, tau1);
+  if (!solveStage(s, gamma * h, tight)) return Infinity;
+  keepFlows(s, s.second);
+  const rate2 = work.rate;
+  for (let i = 0; i < size; i++) {
+    s.trialStored[i] = stored[i]! + h * ((1 - gamma) * rate1[i]! + gamma * rate2[i]!);
+    const later = (rate2[i]! - rate1[i]!) / (1 - gamma);
+    // Second divided difference of the rates over the step: half of y''' h^2.
+    change[i] = s.smooth ? 2 * errorConstant * h * (later - (rate1[i]! - rate[i]!) / gamma) : afterJump * h * later;
+  }
+  holdFixedFields(s, change);
+  solve(work.system, wall.nodes, change);
+  return errorNorm(s);
+}
+
+/** Makes the trial state the accepted one. */
+export function accept(s: Stepper, h: number): void {
+  const size = 2 * s.wall.nodes;
+  for (let i = 0; i < size; i++) s.step[i] = (s.trial[i]! - s.x[i]!) / h;
+  s.x.set(s.trial);
+  s.stored.set(s.trialStored);
+  s.rate.set(s.work.rate);
+  s.smooth = true;
+}
+
+function errorNorm(s: Stepper): number {
+  const { wall, work, change, tolerance } = s;
+  let worst = 0;
+  for (let i = 0; i < wall.nodes; i++) {
+    const byT = Math.abs(change[2 * i]!) / tolerance.temperature_K;
+    const moved = Math.abs(change[2 * i + 1]!);
+    const byHumidity = (moved * work.humiditySlope[i]!) / tolerance.humidity;
+    const held = work.stored[2 * i + 1]!;
+    const byWater = (moved * work.capacity[4 * i + 3]!) / (tolerance.water * (held + 1e-4));
+    if (byT > worst) worst = byT;
+    if (byHumidity > worst) worst = byHumidity;
+    if (byWater > worst) worst = byWater;
+  }
+  return worst;
+}
+
+/** Solves stored(x) - target - factor rate(x) = 0 from the guess in `trial`; leaves storage and rates of the answer in `work`. */
+function solveStage(s: Stepper, factorOfRate: number, tight: boolean): boolean {
+  const { wall, work, trial, change, target } = s;
+  const { nodes } = wall;
+  const size = 2 * nodes;
+  for (let iteration = 0; iteration < mostIterations; iteration++) {
+    work.x.set(trial);
+    let broken = evaluate(wall, work, s.cursor.values, s.holding, true);
+    if (broken >= 0) return failed(s, broken, "the temperature left the range from -83 to 117 degC");
+    for (let i = 0; i < size; i++) change[i] = target[i]! - work.stored[i]! + factorOfRate * work.rate[i]!;
+    formSystem(s, factorOfRate);
+    holdFixedFields(s, change);
+    broken = factor(work.system, nodes);
+    if (broken >= 0) return failed(s, broken, "the equations of this place became singular");
+    solve(work.system, nodes, change);
+    s.iterations++;
+    let largestT = 0;
+    let largestTheta = 0;
+    let worstNode = 0;
+    for (let i = 0; i < nodes; i++) {
+      const byT = Math.abs(change[2 * i]!);
+      const byTheta = Math.abs(change[2 * i + 1]!);
+      if (!(byT < Infinity) || !(byTheta < Infinity)) return failed(s, i, "a value stopped being a number");
+      if (byT > largestT) largestT = byT;
+      if (byTheta > largestTheta) {
+        largestTheta = byTheta;
+        worstNode = i;
+      }
+    }
+    const cut = Math.min(1, longestTemperature_K / largestT, longestPotential / largestTheta);
+    for (let i = 0; i < size; i++) trial[i]! += cut * change[i]!;
+    if (cut < 1) continue;
+    if (largestT < settledTemperature_K && largestTheta < settledPotential) {
+      if (settled(s, factorOfRate, tight)) return true;
+      if (s.troubleNode >= 0) return false;
+    }
+    s.troubleNode = -1;
+    if (iteration === mostIterations - 1) return failed(s, worstNode, "heat and moisture did not come to agree");
+  }
+  return failed(s, 0, "heat and moisture did not come to agree");
+}
+
+/** Evaluates at the new iterate without derivatives and looks at the remainder. */
+function settled(s: Stepper, factorOfRate: number, tight: boolean): boolean {
+  const { wall, work, trial, target } = s;
+  work.x.set(trial);
+  const broken = evaluate(wall, work, s.cursor.values, s.holding, false);
+  if (broken >= 0) return failed(s, broken, "the temperature left the range from -83 to 117 degC");
+  const strictness = tight ? tightness : 1;
+  for (let i = 0; i < wall.nodes; i++) {
+    const water = target[2 * i + 1]! - work.stored[2 * i + 1]! + factorOfRate * work.rate[2 * i + 1]!;
+    const allowedWater =
+      strictness * settledWater_kgm2 + 1e-12 * factorOfRate + 1e-13 * Math.abs(work.stored[2 * i + 1]!);
+    if (wall.physics.moisture && Math.abs(water) > allowedWater) return false;
+    const heat = target[2 * i]! - work.stored[2 * i]! + factorOfRate * work.rate[2 * i]!;
+    const allowedHeat = settledHeat_Jm2 + 1e-6 * factorOfRate + 1e-12 * Math.abs(work.stored[2 * i]!);
+    if (wall.physics.heat && Math.abs(heat) > allowedHeat) return false;
+  }
+  return true;
+}
+
+function failed(s: Stepper, node: number, why: string): false {
+  s.troubleNode = node;
+  s.trouble = why;
+  return false;
+}
+
+/** capacity - factor d rate/dx, in place of d rate/dx. */
+function formSystem(s: Stepper, factorOfRate: number): void {
+  const { lower, diagonal, upper } = s.work.system;
+  const { capacity } = s.work;
+  for (let k = 0; k < 4 * s.wall.nodes; k++) {
+    lower[k]! *= -factorOfRate;
+    upper[k]! *= -factorOfRate;
+    diagonal[k] = capacity[k]! - factorOfRate * diagonal[k]!;
+  }
+}
+
+/** Rows of a field that a case keeps fixed say "no change". */
+function holdFixedFields(s: Stepper, rightSide: Float64Array): void {
+  const { physics, nodes } = s.wall;
+  if (physics.heat && physics.moisture) return;
+  const { lower, diagonal, upper } = s.work.system;
+  for (const [held, row] of [
+    [!physics.heat, 0],
+    [!physics.moisture, 1],
+  ] as const) {
+    if (!held) continue;
+    for (let i = 0; i < nodes; i++) {
+      const k = 4 * i + 2 * row;
+      lower[k] = lower[k + 1] = upper[k] = upper[k + 1] = 0;
+      diagonal[k] = row === 0 ? 1 : 0;
+      diagonal[k + 1] = row === 1 ? 1 : 0;
+      rightSide[2 * i + row] = 0;
+    }
+  }
+}
+
+function keepFlows(s: Stepper, flows: StageFlows): void {
+  const { work, wall } = s;
+  flows.water.set(work.waterIn);
+  flows.heat.set(work.heatIn);
+  flows.runOff.set(work.runOff);
+  flows.vapour.set(work.elementVapour);
+  flows.liquid.set(work.elementLiquid);
+  flows.source.set(work.sourceGain);
+  flows.heatFromRoom = wall.nodes > 1 ? -work.elementHeat[wall.nodes - 2]! : 0;
+}
