@@ -10,3 +10,8 @@ export { lookupFor, materialAtThickness, materialOfLayer, type MaterialLookup } 
 export { airSpaceResistance_m2KW } from "./air-space.ts";
 export { nameOfPath, pathKindWords } from "./words.ts";
 export { demoProject } from "./demo/demo-project.ts";
+export { filmSets, wholeWall, type WallPath, type WholeWall, type WholeWallSettings } from "./thermal/whole-wall.ts";
+export { areaShares, framingShares, type FramingShareId, type PathShare } from "./thermal/framing-shares.ts";
+export { fastenerCorrection_Wm2K, type Fasteners } from "./thermal/fasteners.ts";
+export { lowerLimit_m2KW, upperLimit_m2KW, type Films, type Section, type Slab } from "./thermal/limits.ts";
+export { ratedResistance_m2KW, ratingTemperature_C } from "./thermal/rated-resistance.ts";
