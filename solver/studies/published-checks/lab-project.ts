@@ -47,7 +47,7 @@ export function labProject(lab: LabCase): Project {
   };
 }
 
-/** A material that conducts; what it says of moisture is never used, but a project asks it of every material. */
+/** A material that conducts and says nothing of moisture. */
 export const conductor = (
   id: string,
   name: string,
@@ -61,8 +61,6 @@ export const conductor = (
   density_kgm3,
   heatCapacity_JkgK,
   conductivity_WmK,
-  sorption: { slope_kgm3: 1 },
-  vapour: { resistanceFactor: 1 },
 });
 
 /** A face held at a temperature, closed to moisture. */
