@@ -17,3 +17,5 @@ export { ratioRule } from "./ratio-rule.ts";
 export type { RatioRule } from "./ratio-rule.ts";
 export { surfaceFactor, surfaceFactorNeeded } from "./surface-factor.ts";
 export type { SurfaceFactorNeeded } from "./surface-factor.ts";
+export { steadyLayersOf } from "./steady-layers-of.ts";
+export type { SteadyWall } from "./steady-layers-of.ts";

@@ -1,13 +1,17 @@
 import { dewPoint_C } from "./saturation-pressure.ts";
 import { cautiousInsideFilm_m2KW, wallFilms } from "./steady-layer.ts";
+import type { Films } from "./steady-layer.ts";
 
 /** Share of the step from outdoors to the room that the room face keeps: (T_si - T_e)/(T_i - T_e) [-]. */
-export function surfaceFactor(layersResistance_m2KW: number, inside_m2KW = cautiousInsideFilm_m2KW): number {
+export function surfaceFactor(
+  layersResistance_m2KW: number,
+  films: Films = { outside_m2KW: wallFilms.outside_m2KW, inside_m2KW: cautiousInsideFilm_m2KW },
+): number {
   if (!(layersResistance_m2KW >= 0)) {
     throw new RangeError(`layersResistance_m2KW must be >= 0, got ${layersResistance_m2KW}`);
   }
-  const towardsOutside_m2KW = layersResistance_m2KW + wallFilms.outside_m2KW;
-  return towardsOutside_m2KW / (towardsOutside_m2KW + inside_m2KW);
+  const towardsOutside_m2KW = layersResistance_m2KW + films.outside_m2KW;
+  return towardsOutside_m2KW / (towardsOutside_m2KW + films.inside_m2KW);
 }
 
 export interface SurfaceFactorNeeded {

@@ -18,5 +18,5 @@ it("asks each month for the listed surface temperature and factor, December most
 
 it("is one less the share of the inner film", () => {
   expect(surfaceFactor(3.5)).toBeCloseTo(1 - 0.25 / (3.5 + 0.04 + 0.25), 12);
-  expect(surfaceFactor(0, 0.13)).toBeCloseTo(0.04 / 0.17, 12);
+  expect(surfaceFactor(0, { outside_m2KW: 0.04, inside_m2KW: 0.13 })).toBeCloseTo(0.04 / 0.17, 12);
 });
