@@ -19,3 +19,5 @@ export { surfaceFactor, surfaceFactorNeeded } from "./surface-factor.ts";
 export type { SurfaceFactorNeeded } from "./surface-factor.ts";
 export { steadyLayersOf } from "./steady-layers-of.ts";
 export type { SteadyWall } from "./steady-layers-of.ts";
+export { leakDeposit } from "./leak-deposit.ts";
+export type { LeakDeposit } from "./leak-deposit.ts";
