@@ -1,8 +1,8 @@
-import { loadsOf, simulate, weatherOf, type Case, type NamedTexts } from "../../solver/index.ts";
-import type { RunOutcome } from "./run-contract.ts";
+import { findingsOf, loadsOf, simulate, weatherOf, type Case, type NamedTexts } from "../../solver/index.ts";
+import type { OnProgress, Outcome, Ran } from "./run-contract.ts";
 
-/** Weather of a case, its loads, its march: the straight line of one run. */
-export function march(aCase: Case, files: NamedTexts, onProgress: (done: number, of: number) => void): RunOutcome {
+/** Weather of a case, its loads, its march, its findings: the straight line of one run. */
+export function march(aCase: Case, files: NamedTexts, onProgress: OnProgress): Outcome<Omit<Ran, "case">> {
   const began = performance.now();
   const weather = aCase.exposure.kind === "site" ? weatherOf(aCase.exposure.site.weather, files) : null;
   if (weather !== null && !weather.ok) return { kind: "issues", issues: weather.issues };
@@ -16,5 +16,6 @@ export function march(aCase: Case, files: NamedTexts, onProgress: (done: number,
   }
   // The solver sees no clock; its host does.
   const seconds = (performance.now() - began) / 1000;
-  return { kind: "result", result: { ...step.value, log: { ...step.value.log, seconds } } };
+  const result = { ...step.value, log: { ...step.value.log, seconds } };
+  return { kind: "done", value: { result, findings: findingsOf(aCase, result, { loads: loads.value }) } };
 }

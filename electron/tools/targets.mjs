@@ -74,7 +74,7 @@ export async function buildTarget(name, { quiet = false } = {}) {
     root: name === "renderer" ? join(root, "renderer") : root,
     configFile: join(root, target.config),
     mode: target.mode ?? "production",
-    logLevel: quiet ? "error" : "warn",
+    logLevel: quiet ? "silent" : "warn",
     build: { outDir: fresh, emptyOutDir: true, reportCompressedSize: false },
   });
   writeFileSync(join(fresh, ".made-from"), madeFrom);

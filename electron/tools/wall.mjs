@@ -1,6 +1,7 @@
 // npm run --silent wall -- run FILE ...: the command line, built first where it is missing or stale.
 import { existsSync } from "node:fs";
 import { join } from "node:path";
+import { stripVTControlCharacters } from "node:util";
 import { pathToFileURL } from "node:url";
 import { buildTarget, isStale, root, targets } from "./targets.mjs";
 
@@ -13,9 +14,9 @@ if (isStale("cli")) {
   try {
     await buildTarget("cli", { quiet: true });
   } catch (error) {
-    process.stderr.write(
-      `The command line could not be built: ${error instanceof Error ? error.message : String(error)}\n`,
-    );
+    const words = stripVTControlCharacters(error instanceof Error ? error.message : String(error));
+    process.stderr.write(`The command line could not be built: ${words.slice(0, 600)}
+`);
     process.exit(2);
   }
 }

@@ -1,5 +1,4 @@
 import { exit, type Command } from "../command.ts";
-import { assess } from "../assess.ts";
 import { cautions } from "../output/cautions.ts";
 import { documentHead, jsonText, runJson } from "../output/run-json.ts";
 import { runText } from "../output/run-text.ts";
@@ -49,14 +48,14 @@ export const run: Command = {
     if (given.flag("json")) {
       const document = {
         ...documentHead(input.project.name, weather),
-        runs: runs.map((ran) => runJson(ran.result, assess(ran, input))),
+        runs: runs.map((ran) => runJson(ran.result, ran.findings)),
         wall: wallJson(input, [...new Set(cases.map((aCase) => aCase.option))]),
         cautions,
       };
       output.result(jsonText(document));
     } else {
       output.result(`${input.project.name}${weather === null ? "" : `, ${weather.name}`}\n`);
-      for (const ran of runs) output.result(runText(ran, assess(ran, input)));
+      for (const ran of runs) output.result(runText(ran));
       output.result(cautions.join("\n"));
     }
     return runs.every((ran) => ran.result.status === "finished") ? exit.done : exit.unfinished;

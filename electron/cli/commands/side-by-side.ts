@@ -1,4 +1,3 @@
-import { assess } from "../assess.ts";
 import { exit, type Command } from "../command.ts";
 import { cautions } from "../output/cautions.ts";
 import { differenceJson, pairsOf } from "../output/difference-json.ts";
@@ -47,7 +46,7 @@ export const sideBySide: Command = {
     if (given.flag("json")) {
       const document = {
         ...documentHead(input.project.name, weather),
-        runs: outcome.runs.map((ran) => runJson(ran.result, assess(ran, input))),
+        runs: outcome.runs.map((ran) => runJson(ran.result, ran.findings)),
         differences: pairs.map(differenceJson),
         wall: wallJson(input, [a, b]),
         cautions,

@@ -1,5 +1,5 @@
 import type { Finding, RunResult } from "../../../solver/index.ts";
-import type { Ran } from "../run-cases.ts";
+import type { Ran } from "../run-contract.ts";
 
 const figure = (value: number): string =>
   Math.abs(value) >= 100 ? value.toFixed(0) : String(Number(value.toPrecision(3)));
@@ -22,7 +22,7 @@ function statusLine(result: RunResult): string {
 }
 
 /** A run for people who read the terminal. */
-export function runText({ case: aCase, result }: Ran, findings: readonly Finding[]): string {
+export function runText({ case: aCase, result, findings }: Ran): string {
   const { log, water, heat } = result;
   return [
     `${result.option} ${result.path}: ${aCase.optionName}, ${aCase.pathName}\n`,
