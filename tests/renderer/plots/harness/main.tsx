@@ -1,0 +1,105 @@
+/** Charts by themselves, with made-up figures, for looking at. ?sheet=year|pair|states, &dark, &state=... */
+import "@fontsource-variable/encode-sans/wdth.css";
+import "../../../../renderer/style/tokens.css";
+import "../../../../renderer/style/type.css";
+import { StrictMode, useState } from "react";
+import { createRoot } from "react-dom/client";
+import { YearView } from "../../../../renderer/year/year-view.tsx";
+import type { RunView } from "../../../../renderer/state/index.ts";
+import { casesOf, demoProject, type Case } from "../../../../solver/index.ts";
+import { madeUpResult } from "./made-up-result.ts";
+
+const asked = new URLSearchParams(location.search);
+if (asked.has("dark")) document.documentElement.dataset["theme"] = "dark";
+const made = casesOf(demoProject);
+if (!made.ok) throw new Error(made.issues.map(({ message }) => message).join("\n"));
+const cases = made.value.filter(({ path }) => path === "bay");
+
+function runOf(aCase: Case): RunView {
+  switch (asked.get("state")) {
+    case "empty":
+      return { status: "empty", issues: [] };
+    case "stale":
+      return {
+        status: "stale",
+        issues: [],
+        case: aCase,
+        result: madeUpResult(aCase),
+        staleBecause: "Change thickness, layer 3",
+      };
+    case "running":
+      return {
+        status: "running",
+        issues: [],
+        case: aCase,
+        result: madeUpResult(aCase),
+        progress: { done: 14000, of: 17520, startedAt: Date.now() - 3000 },
+      };
+    case "failed":
+      return {
+        status: "failed",
+        issues: [],
+        case: aCase,
+        result: madeUpResult(aCase, 137),
+        failure: {
+          message: "The step could not be solved at the gypsum's inner face: 130 % RH was asked for inside.",
+          remedy: "Enter a room humidity of 100 % or less.",
+        },
+      };
+    default:
+      return { status: "finished", issues: [], case: aCase, result: madeUpResult(aCase) };
+  }
+}
+
+const finding = (statement: string) => ({
+  id: statement,
+  probe: "",
+  statement,
+  measured: 90,
+  unit: "%",
+  limit: 95,
+  margin: 5,
+  when: "21 Jan – 20 Feb",
+  holds: true,
+  source: "limit set by you for this project",
+  swayedBy: [],
+});
+const findings = [
+  "The sheathing's inner face is damp for a month, not wet.",
+  "The sheathing takes up water all winter and gives it back by June.",
+  "Frost reaches the sheathing on eight days, and goes no deeper.",
+  "Drying runs to the room: 78 % of it from March to June.",
+  "A leak at one outlet would break this first.",
+].map(finding);
+
+function Year(): React.JSX.Element {
+  const [day, setDay] = useState(136);
+  const aCase = cases[Number(asked.get("option") ?? 1)]!;
+  const [run] = useState(() => runOf(aCase));
+  return (
+    <YearView
+      run={run}
+      planned={aCase}
+      lead="The sheathing peaks at 13.5 % in March, is damp only on its inner face, and has dried to the room by the end of May."
+      findings={findings}
+      cautions={["Not modelled: corners, bolts, water running down inside the wall, leaks that travel sideways."]}
+      units={(asked.get("units") as "ip") ?? "ip"}
+      day={day}
+      onDay={setDay}
+      onScale={() => undefined}
+      fileName="charts"
+    />
+  );
+}
+
+createRoot(document.getElementById("root")!).render(
+  <StrictMode>
+    <div style={{ height: "100%", display: "grid", gridTemplateRows: "40px minmax(0,1fr) 44px" }}>
+      <div style={{ borderBottom: "1px solid var(--ink)" }} />
+      <main style={{ minHeight: 0, overflow: "auto" }}>
+        <Year />
+      </main>
+      <div style={{ borderTop: "1px solid var(--ink)" }} />
+    </div>
+  </StrictMode>,
+);
