@@ -1,4 +1,4 @@
-import type { Case } from "../../solver/index.ts";
+import { materialOfLayer, type MaterialLookup, type Path } from "../../solver/index.ts";
 import { hatchOf, type HatchKind } from "./hatch-kind.ts";
 
 /** A layer as it is drawn; membranes and coatings have no thickness. */
@@ -9,14 +9,20 @@ export interface SectionLayer {
   readonly hatch: HatchKind;
 }
 
-/** The layers of a case, outside first, ready to draw. */
-export const sectionLayers = (aCase: Pick<Case, "layers" | "pathKind">): readonly SectionLayer[] =>
-  aCase.layers.map(({ id, name, thickness_m, material }) => ({
-    id,
-    name,
-    thickness_m,
-    hatch: hatchOf(material, aCase.pathKind),
-  }));
+type PathToDraw = Pick<Path, "kind" | "layers">;
+
+/** The layers of a path, outside first, ready to draw. A material that nobody knows is drawn blank. */
+export const sectionLayers = (path: PathToDraw, lookup: MaterialLookup): readonly SectionLayer[] =>
+  path.layers.map((layer) => {
+    const material = materialOfLayer(layer, lookup);
+    const thick = layer.thickness_m !== undefined && layer.thickness_m > 0 ? layer.thickness_m : 0;
+    return {
+      id: layer.id,
+      name: material?.name ?? layer.id,
+      thickness_m: material?.kind === "membrane" ? 0 : thick,
+      hatch: material ? hatchOf(material, path.kind) : "plain",
+    };
+  });
 
 export const thicknessOf = (layers: readonly SectionLayer[]): number =>
   layers.reduce((sum, layer) => sum + layer.thickness_m, 0);

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { useActiveOption, useActivePath, useProject, useRun, useViewStore, view } from "../state/index.ts";
-import { pathTitle } from "../units/index.ts";
+import { nameOfPath } from "../../solver/index.ts";
 import { RunCell } from "./run-cell.tsx";
 import { sheetCount, sheets } from "./sheets.ts";
 import { siteWords } from "./site-words.ts";
@@ -43,7 +43,7 @@ export function TitleBlock() {
           >
             {option.paths.map((candidate) => (
               <option key={candidate.id} value={candidate.id}>
-                {pathTitle(candidate)}
+                {nameOfPath(candidate)}
                 {candidate.areaShare === undefined ? "" : `, ${Math.round(candidate.areaShare * 100)} %`}
               </option>
             ))}

@@ -1,5 +1,5 @@
 import type { Issue } from "../../climate/index.ts";
-import type { Case, Project } from "../../solver/index.ts";
+import { caseHash, casesOf, type Case, type Project } from "../../solver/index.ts";
 
 export interface PlannedCase {
   readonly option: string;
@@ -10,10 +10,22 @@ export interface PlannedCase {
   readonly issues: readonly Issue[];
 }
 
-/** Every option and path of a project as a case to run, or the reasons why it cannot be run. */
+/**
+ * Every option and path of a project as a case to run, or the reasons why it cannot be run. `filesMark` changes when the text
+ * behind a file name does.
+ */
 export function planCases(project: Project, filesMark: string): readonly PlannedCase[] {
-  void filesMark;
+  const made = casesOf(project);
+  if (made.ok) {
+    return made.value.map((aCase) => ({
+      option: aCase.option,
+      path: aCase.path,
+      case: aCase,
+      key: caseHash(aCase, filesMark),
+      issues: made.issues,
+    }));
+  }
   return project.options.flatMap((option) =>
-    option.paths.map((path) => ({ option: option.id, path: path.id, case: null, key: null, issues: [] })),
+    option.paths.map((path) => ({ option: option.id, path: path.id, case: null, key: null, issues: made.issues })),
   );
 }

@@ -1,10 +1,10 @@
 import { host } from "../host.ts";
 import { create } from "zustand";
 import type { HostDocument } from "../../electron/shared/index.ts";
-import type { Project } from "../../solver/index.ts";
+import { openProject, writeProject, type Project } from "../../solver/index.ts";
 import { keepFile } from "./files-store.ts";
 import { openingProject } from "./opening-project.ts";
-import { readProject, writeProject } from "./project-text.ts";
+import { sentence } from "./issue-words.ts";
 import { applyEdit, replaceProject, useProjectStore } from "./project-store.ts";
 import { view } from "./view-store.ts";
 
@@ -29,16 +29,16 @@ export const isDirty = (): boolean => useProjectStore.getState().project !== use
 
 /** Shows a document's project, or says why it cannot be shown; the one on the board then stays. */
 export function showDocument(document: HostDocument): void {
-  const read = readProject(document.text);
+  const read = openProject(document.text);
   if (!read.ok) {
     const [first, ...others] = read.issues.filter((issue) => issue.severity === "error");
-    const more =
-      others.length > 0 ? ` ${others.length} more ${others.length === 1 ? "thing" : "things"} to put right.` : "";
-    view({ notice: `${document.name} was not opened. ${first?.message ?? ""} ${first?.remedy ?? ""}${more}` });
+    const more = others.length > 0 ? ` ${others.length} more to put right.` : "";
+    view({ notice: `${document.name} was not opened. ${sentence(first)}${more}` });
     return;
   }
-  show(read.value, { handle: document.handle, name: document.name, readOnly: read.readOnly });
-  if (read.readOnly) view({ notice: read.issues[0] ? `${read.issues[0].message} ${read.issues[0].remedy}` : null });
+  const { project, readOnly, reason } = read.value;
+  show(project, { handle: document.handle, name: document.name, readOnly });
+  if (readOnly) view({ notice: reason ?? "This file opens for reading only." });
 }
 
 function show(project: Project, document: Omit<DocumentState, "saved">): void {

@@ -17,7 +17,7 @@ function here(): { option: Option; path: Path; layer: Layer; number: number } | 
 const chooseFirst = "Choose a layer in the schedule first.";
 
 export function addLayer(): void {
-  if (here()) view({ addingLayer: true });
+  if (here()) view({ askingMaterial: "add" });
   else view({ notice: chooseFirst });
 }
 

@@ -11,8 +11,8 @@ export interface ViewState {
   readonly path: string;
   /** The layer that the Wall sheet's schedule stands on. */
   readonly layer: string | null;
-  /** The schedule asks which material to add inward of `layer`. */
-  readonly addingLayer: boolean;
+  /** The schedule asks for a material: for a new layer inward of `layer`, or in the place of that layer's. */
+  readonly askingMaterial: "add" | "replace" | null;
   readonly units: Units;
   readonly themeChoice: ThemeChoice;
   /** Date cursor shared by all sheets: day of the judged year, 0 is its first day. */
@@ -46,7 +46,7 @@ export const useViewStore = create<ViewState>()(() => ({
   option: "A",
   path: "",
   layer: null,
-  addingLayer: false,
+  askingMaterial: null,
   units: "ip",
   themeChoice: "system",
   selectedDay: 136,

@@ -2,5 +2,5 @@
 export * from "./format.ts";
 export { inchText, tapeInches } from "./inch-fraction.ts";
 export { Fraction, fractionParts, Length, Sentence } from "./length.tsx";
-export { pathTitle } from "./names.ts";
+
 export { parseNumber, parseThickness, type Parsed } from "./parse-length.ts";

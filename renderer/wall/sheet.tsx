@@ -1,19 +1,78 @@
-import { useActivePath, useUnits } from "../state/index.ts";
-import { Length, pathTitle } from "../units/index.ts";
+import { useEffect, useMemo } from "react";
+import { lookupFor } from "../../solver/index.ts";
+import { useActiveOption, useActivePath, useProject, useUnits, useViewStore, view } from "../state/index.ts";
+import { Sentence } from "../units/index.ts";
+import { BoundaryRegister } from "./boundary-register.tsx";
+import { layOut, roomWithin } from "./drawing/core-layout.ts";
+import { SectionDrawing } from "./drawing/section-drawing.tsx";
+import { openingSentence } from "./opening-sentence.ts";
+import { PathsTable } from "./paths-table.tsx";
+import { LayerSchedule } from "./schedule/layer-schedule.tsx";
+import { MaterialDialog } from "./schedule/material-dialog.tsx";
+import { useSize } from "./use-size.ts";
+import { controlRuns } from "./wall-facts.ts";
+import "./sheet.css";
 
+/** The wall as its architect draws it: the paths cut to scale with their control lines, and the schedule that edits them. */
 export default function WallSheet() {
+  const project = useProject();
+  const option = useActiveOption();
   const path = useActivePath();
   const units = useUnits();
+  const layer = useViewStore((state) => state.layer);
+  const [board, size] = useSize<HTMLDivElement>();
+  const lookup = useMemo(() => lookupFor(project), [project]);
+  const runs = useMemo(() => controlRuns(option, project), [option, project]);
+  const { ratio } = useMemo(() => layOut(option, lookup, roomWithin(size)), [option, lookup, size]);
+  const chosen = path.layers.some((candidate) => candidate.id === layer) ? layer : (path.layers[0]?.id ?? null);
+
+  useEffect(() => {
+    view({ scale: `1:${ratio}, drawn in plan` });
+  }, [ratio]);
+
   return (
-    <section data-pane="Layer schedule" tabIndex={-1} style={{ padding: "16px 24px" }}>
-      <h2 className="strong">Layer schedule, {pathTitle(path)}</h2>
-      <ol>
-        {path.layers.map((layer) => (
-          <li key={layer.id}>
-            {layer.id} {layer.thickness_m !== undefined && <Length length_m={layer.thickness_m} units={units} />}
-          </li>
-        ))}
-      </ol>
-    </section>
+    <div className="wall-sheet">
+      <h1 className="lead wall-lead">
+        <Sentence text={openingSentence(option, runs)} />
+      </h1>
+      <div className="wall-left">
+        <div className="wall-board" ref={board}>
+          {size.width > 0 && (
+            <SectionDrawing
+              option={option}
+              path={path}
+              lookup={lookup}
+              runs={runs}
+              units={units}
+              width={size.width}
+              height={size.height}
+              chosen={chosen}
+              onChooseLayer={(id) => view({ layer: id })}
+              onChoosePath={(id) => view({ path: id })}
+            />
+          )}
+        </div>
+        <BoundaryRegister runs={runs} />
+      </div>
+      <div className="wall-right">
+        <section data-pane="Layer schedule" tabIndex={-1} aria-label="Layer schedule">
+          <LayerSchedule
+            key={`${option.id}/${path.id}`}
+            option={option}
+            path={path}
+            lookup={lookup}
+            units={units}
+            chosen={chosen}
+            deduced={{}}
+            resistance_m2KW={null}
+            note=""
+          />
+        </section>
+        <section data-pane="Paths" tabIndex={-1} aria-label="Paths">
+          <PathsTable option={option} path={path} units={units} heats={[]} whole={null} note="" />
+        </section>
+      </div>
+      <MaterialDialog project={project} option={option} path={path} lookup={lookup} units={units} />
+    </div>
   );
 }

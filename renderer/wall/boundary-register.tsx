@@ -1,0 +1,25 @@
+import { LineSample } from "./drawing/control-lines.tsx";
+import { roleLetters, roleTitles, type ControlRun } from "./control-roles.ts";
+import "./boundary-register.css";
+
+/** The four control lines in words: which layer does it, or where it stops and what to do. */
+export function BoundaryRegister({ runs }: { runs: readonly ControlRun[] }) {
+  return (
+    <section className="register" aria-label="Boundary">
+      <h2 className="strong">Boundary</h2>
+      <ul>
+        {runs.map((run) => (
+          <li key={run.role} className="register-row">
+            <LineSample role={run.role} />
+            <span className={`register-letter control-${run.role}`}>{roleLetters[run.role]}</span>
+            <span className="register-title">{roleTitles[run.role]}</span>
+            <span className="register-words">{run.words}</span>
+            <span className={run.breaks > 0 ? "pencil" : "secondary"}>
+              {run.breaks === 0 ? "unbroken" : run.breaks === 1 ? "1 break" : `${run.breaks} breaks`}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

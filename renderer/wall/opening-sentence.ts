@@ -1,0 +1,36 @@
+import { nameOfPath, type Option } from "../../solver/index.ts";
+import { roleTitles, type ControlRun } from "./control-roles.ts";
+
+const counts = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+const count = (number: number): string => counts[number] ?? String(number);
+
+const list = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What the boundary does, in a sentence or two: which lines run unbroken, which stop and where. */
+export function openingSentence(option: Option, runs: readonly ControlRun[]): string {
+  const through =
+    option.paths.length === 1
+      ? "through the one path drawn"
+      : option.paths.length === 2
+        ? "through both paths"
+        : `through all ${count(option.paths.length)} paths`;
+  const whole = runs.filter((run) => run.breaks === 0).map((run) => roleTitles[run.role].toLowerCase());
+  const broken = runs.filter((run) => run.breaks > 0);
+  const sentences = [];
+  if (whole.length > 0) {
+    const verb = whole.length === 1 ? "runs" : "run";
+    sentences.push(`${capital(list(whole))} control ${verb} unbroken ${through}.`);
+  }
+  for (const run of broken) {
+    const places = option.paths.filter((_, index) => run.brokenBefore[index] || run.layerIds[index] === null);
+    sentences.push(
+      places.length === option.paths.length
+        ? `No layer is the ${roleTitles[run.role].toLowerCase()} control.`
+        : `${roleTitles[run.role]} control stops at the ${list(places.map((path) => nameOfPath(path).toLowerCase()))}.`,
+    );
+  }
+  return sentences.join(" ");
+}
