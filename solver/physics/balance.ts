@@ -134,22 +134,20 @@ export function evaluate(
   return -1;
 }
 
-/** Water film per unit of potential where nothing porous can hold dew [kg/m2], and where it begins (RH 99.9 %). */
-const dewPerPotential_kgm2 = 0.01;
-const dewFrom = 6.9;
+/** Water film per unit of potential [kg/m2]: 0.1 mm when rain begins to run off, what clings to a wall (ASSUMED). */
+const filmPerPotential_kgm2 = 0.03;
 
 function storage(wall: WallModel, work: Workspace): void {
-  const { nodes, slots, slotNode, slotTable, slotVolume, tables, dewNode } = wall;
+  const { nodes, slots, slotNode, slotTable, slotVolume, tables, filmFrom } = wall;
   const { x, stored, capacity, water, waterByEta, etaByT } = work;
   const waterHeat = wall.physics.waterHeatCapacity_JkgK;
   stored.fill(0);
   capacity.fill(0);
   for (let i = 0; i < nodes; i++) {
-    if (dewNode[i] === 0) continue;
-    const beyond = x[2 * i + 1]! - dewFrom;
-    if (beyond <= 0) continue;
-    const film = dewPerPotential_kgm2 * (beyond < 1 ? 0.5 * beyond * beyond : beyond - 0.5);
-    const slope = dewPerPotential_kgm2 * (beyond < 1 ? beyond : 1);
+    const beyond = x[2 * i + 1]! - filmFrom[i]!;
+    if (!(beyond > 0)) continue;
+    const film = filmPerPotential_kgm2 * (beyond < 1 ? 0.5 * beyond * beyond : beyond - 0.5);
+    const slope = filmPerPotential_kgm2 * (beyond < 1 ? beyond : 1);
     const warm = x[2 * i]! - enthalpyZero_K;
     stored[2 * i]! += waterHeat * film * warm;
     stored[2 * i + 1]! += film;

@@ -7,11 +7,11 @@ const suctionAtFreeSaturation_Pa = 1e3;
 /** Above this humidity the curve runs over log suction, below over RH: an RH axis says nothing near saturation. */
 const humidityWhereAxesJoin = 0.95;
 /** Suction [Pa] from which water stands free in a material that has a capillary saturation. */
-const freeWaterSuction_Pa = 10;
+const freeWaterSuction_Pa = 1e3;
 /** Humidity from which condensate stands free in a material without capillary pores. */
 const freeWaterHumidity = 0.9995;
-/** Free water held per unit of potential: share of saturation for capillary materials, kg/m3 for the others. */
-const freeWaterShare = 0.05;
+/** Free water held per unit of potential (a factor e of suction): share of saturation for capillary materials, kg/m3 for the others. */
+const freeWaterShare = 0.01;
 const freeWaterOfOthers_kgm3 = 40;
 
 export interface SorptionCurve {

@@ -43,8 +43,8 @@ export interface WallModel {
   readonly vapourConductance: Float64Array;
   readonly liquidConductance: Float64Array;
   readonly membrane: readonly (Float64Array | null)[];
-  /** Nodes that carry a film of dew because nothing porous is there. */
-  readonly dewNode: Uint8Array;
+  /** Potential from which each node carries a film of dew or rain; Infinity: none. */
+  readonly filmFrom: Float64Array;
   readonly sources: WallSources;
 }
 
@@ -116,7 +116,7 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     vapourConductance,
     liquidConductance,
     membrane,
-    dewNode: dewNodes(nodes, slotNode, slotTable, slotVolume, tables),
+    filmFrom: filmFrom(aCase, nodes, slotNode, slotTable, slotVolume, tables),
     sources: wallSources(aCase, grid),
   };
 }
@@ -143,19 +143,26 @@ function membraneTable(permeance: number | readonly (readonly [number, number])[
   return Float64Array.from({ length: membraneIntervals + 1 }, (_, i) => at(i / membraneIntervals));
 }
 
-/** Capacity [kg/m2] of the half slices at a node under which it needs a dew film of its own. */
+/** Capacity [kg/m2] of the half slices at a node under which it needs a film of its own. */
 const enoughStorage_kgm2 = 0.05;
+/** Dew stands on what holds no water from 99.9 % RH on. */
+const dewFrom = 6.9;
+/** A weathered face carries a film of rain or dew once its pores are full (suction 1 kPa). */
+const rainFilmFrom = 11.8;
 
-function dewNodes(
+function filmFrom(
+  aCase: Case,
   nodes: number,
   slotNode: readonly number[],
   slotTable: readonly number[],
   slotVolume: readonly number[],
   tables: readonly PropertyTable[],
-): Uint8Array {
+): Float64Array {
   const capacity = new Float64Array(nodes);
   slotNode.forEach((node, s) => {
     capacity[node]! += slotVolume[s]! * (tables[slotTable[s]!]!.capillarySaturation_kgm3 ?? 0);
   });
-  return Uint8Array.from(capacity, (held) => (held < enoughStorage_kgm2 ? 1 : 0));
+  const from = capacity.map((held) => (held < enoughStorage_kgm2 ? dewFrom : Infinity));
+  if (aCase.exposure.kind === "site") from[0] = Math.min(from[0]!, rainFilmFrom);
+  return from;
 }

@@ -32,6 +32,8 @@ const settledWater_kgm2 = 1e-9;
 const settledHeat_Jm2 = 1e-3;
 /** The last step of a run leaves a tenth of that, so that the books show the balance and not the last remainder. */
 const tightness = 0.1;
+/** Water errors are seen against what the node holds, and at least against this. */
+const leastWater_kgm2 = 0.03;
 /** Steps of an iterate are cut to these. */
 const longestTemperature_K = 25;
 const longestPotential = 1.5;
@@ -178,7 +180,7 @@ function errorNorm(s: Stepper): number {
     const moved = Math.abs(change[2 * i + 1]!);
     const byHumidity = (moved * work.humiditySlope[i]!) / tolerance.humidity;
     const held = work.stored[2 * i + 1]!;
-    const byWater = (moved * work.capacity[4 * i + 3]!) / (tolerance.water * (held + 1e-4));
+    const byWater = (moved * work.capacity[4 * i + 3]!) / (tolerance.water * (held + leastWater_kgm2));
     if (byT > worst) worst = byT;
     if (byHumidity > worst) worst = byHumidity;
     if (byWater > worst) worst = byWater;

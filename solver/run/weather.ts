@@ -1,9 +1,55 @@
-import type { Checked, WeatherYear } from "../../climate/index.ts";
+import {
+  findPlaces,
+  placeById,
+  placeName,
+  readWeatherFile,
+  syntheticYear,
+  withMonthlyRain,
+  type Checked,
+  type Issue,
+  type WeatherYear,
+} from "../../climate/index.ts";
 import type { Site } from "../model/index.ts";
 import type { NamedTexts } from "./loads.ts";
 
+/** Synthetic years are the same for everybody unless a project names another seed. */
+const usualSeed = 1;
+
 /** The weather year that a site names: an embedded place, or a file whose text the host has read. */
 export function weatherOf(weather: Site["weather"], files: NamedTexts): Checked<WeatherYear> {
-  void files;
-  throw new Error(`weatherOf: not built yet (${JSON.stringify(weather)})`);
+  if ("city" in weather && typeof weather.city === "string") return placeYear(weather.city, weather);
+  const name = weather.file as string;
+  const text = files[name];
+  if (text === undefined) {
+    return refuse(
+      "site.weather.file",
+      `The weather file "${name}" was not found.`,
+      "Put it beside the project, name another file with --weather, or choose a place.",
+    );
+  }
+  const read = readWeatherFile(name, text);
+  const from = weather.monthlyRainFrom;
+  if (!read.ok || typeof from !== "string") return read;
+  const place = placeById(from);
+  if (place === undefined) return unknownPlace("site.weather.monthlyRainFrom", from);
+  return { ok: true, value: withMonthlyRain(read.value, place), issues: read.issues };
+}
+
+function placeYear(city: string, weather: Extract<Site["weather"], { city: string }>): Checked<WeatherYear> {
+  const place = placeById(city);
+  if (place === undefined) return unknownPlace("site.weather.city", city);
+  const value = syntheticYear(place, { kind: weather.year ?? "typical", seed: weather.seed ?? usualSeed });
+  return { ok: true, value, issues: value.issues };
+}
+
+function unknownPlace(path: string, id: string): Checked<WeatherYear> {
+  const near = findPlaces(id.replaceAll("-", " ")).slice(0, 3);
+  const hint =
+    near.length > 0 ? `Did you mean ${near.map((one) => `"${one.id}" (${placeName(one)})`).join(", ")}?` : "";
+  return refuse(path, `There is no place "${id}" among the embedded ones.`, `${hint} Or name a weather file.`.trim());
+}
+
+function refuse(path: string, message: string, remedy: string): Checked<WeatherYear> {
+  const issue: Issue = { path, message, remedy, severity: "error" };
+  return { ok: false, issues: [issue] };
 }
