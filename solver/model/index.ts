@@ -15,3 +15,9 @@ export { areaShares, framingShares, type FramingShareId, type PathShare } from "
 export { fastenerCorrection_Wm2K, type Fasteners } from "./thermal/fasteners.ts";
 export { lowerLimit_m2KW, upperLimit_m2KW, type Films, type Section, type Slab } from "./thermal/limits.ts";
 export { ratedResistance_m2KW, ratingTemperature_C } from "./thermal/rated-resistance.ts";
+export { editions, zoneOf, sectionsOf, type Edition, type Zone } from "./codes/edition.ts";
+export { retarderClass, type Backing, type RetarderClass } from "./codes/retarder-tables.ts";
+export { retarderVerdict, type Amendments, type CodeVerdict, type RetarderQuestion } from "./codes/retarder-verdict.ts";
+export { energyVerdict, type EnergyQuestion } from "./codes/energy-verdict.ts";
+export { airTightnessLimit, canadianRow, energyRow } from "./codes/energy-tables.ts";
+export { climateZone, type ZoneClimate, type ZoneRules } from "./codes/climate-zone.ts";

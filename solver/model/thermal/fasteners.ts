@@ -21,8 +21,16 @@ const fullPenetration = 0.8;
  * @param total_m2KW resistance RT of the wall without fasteners, films included
  * Source: ISO 6946, annex on mechanical fasteners (form MEMORY). Clips and girts want a measured value instead.
  */
-export function fastenerCorrection_Wm2K(fasteners: Fasteners, insulation_m: number, insulation_m2KW: number, total_m2KW: number): number {
+export function fastenerCorrection_Wm2K(
+  fasteners: Fasteners,
+  insulation_m: number,
+  insulation_m2KW: number,
+  total_m2KW: number,
+): number {
   const area_m2 = (Math.PI * fasteners.diameter_m ** 2) / 4;
   const reach = Math.min(1, (fasteners.length_m ?? insulation_m) / insulation_m);
-  return ((fullPenetration * reach * fasteners.conductivity_WmK * fasteners.perM2 * area_m2) / insulation_m) * (insulation_m2KW / total_m2KW) ** 2;
+  return (
+    ((fullPenetration * reach * fasteners.conductivity_WmK * fasteners.perM2 * area_m2) / insulation_m) *
+    (insulation_m2KW / total_m2KW) ** 2
+  );
 }

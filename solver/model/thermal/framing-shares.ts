@@ -38,6 +38,10 @@ export function areaShares(option: Pick<Option, "paths">, framing: FramingShareI
   return option.paths.map((path) => {
     if (path.areaShare !== undefined) return { path: path.id, share: path.areaShare, given: true };
     if (!framingKinds.has(path.kind)) return { path: path.id, share: (rest - woodRest) / other.length, given: false };
-    return { path: path.id, share: path.kind === "header" ? headerShare / headers : (woodRest - headerShare) / plain, given: false };
+    return {
+      path: path.id,
+      share: path.kind === "header" ? headerShare / headers : (woodRest - headerShare) / plain,
+      given: false,
+    };
   });
 }

@@ -68,7 +68,10 @@ export function lowerLimit_m2KW(sections: readonly Section[], films: Films): num
   for (let i = 1; i < cuts.length; i++) {
     const from = cuts[i - 1]!;
     const to = cuts[i]!;
-    const conductance = sections.reduce((sum, section) => sum + section.share / Math.max(between(section, from, to), 1e-9), 0);
+    const conductance = sections.reduce(
+      (sum, section) => sum + section.share / Math.max(between(section, from, to), 1e-9),
+      0,
+    );
     total += 1 / conductance;
   }
   return total;

@@ -34,7 +34,8 @@ function conductivityAt(conductivity: Conductivity, water_kgm3: number, temperat
     : conductivity.dry_WmK * (1 + (conductivity.perKelvin ?? 0) * (temperature_C - reference));
   if (conductivity.moistureFactor) value *= interpolated(conductivity.moistureFactor, water_kgm3);
   if (conductivity.expPsi) value *= Math.exp((conductivity.expPsi * water_kgm3) / 1000);
-  if (conductivity.perWater) value += conductivity.perWater * Math.min(water_kgm3, conductivity.perWaterUpTo_kgm3 ?? Infinity);
+  if (conductivity.perWater)
+    value += conductivity.perWater * Math.min(water_kgm3, conductivity.perWaterUpTo_kgm3 ?? Infinity);
   return value;
 }
 
@@ -44,7 +45,11 @@ function conductivityAt(conductivity: Conductivity, water_kgm3: number, temperat
  *
  * @param temperature_C mean temperature of the layer; 24 is the rating point, 4 to 10 a winter mean
  */
-export function ratedResistance_m2KW(material: Material, thickness_m: number, temperature_C: number = ratingTemperature_C): number {
+export function ratedResistance_m2KW(
+  material: Material,
+  thickness_m: number,
+  temperature_C: number = ratingTemperature_C,
+): number {
   if (material.kind !== "bulk" && material.thermalResistance_m2KW !== undefined) return material.thermalResistance_m2KW;
   if (material.conductivity_WmK === undefined || !(thickness_m > 0)) return material.thermalResistance_m2KW ?? 0;
   return thickness_m / conductivityAt(material.conductivity_WmK, waterInUse_kgm3(material), temperature_C);

@@ -30,7 +30,12 @@ export interface WallPath {
   readonly name: string;
   readonly areaShare: number;
   readonly shareGiven: boolean;
-  readonly layers: readonly { readonly id: string; readonly name: string; readonly resistance_m2KW: number; readonly counted: boolean }[];
+  readonly layers: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly resistance_m2KW: number;
+    readonly counted: boolean;
+  }[];
   /** Films included. */
   readonly R_m2KW: number;
   readonly U_Wm2K: number;
@@ -44,7 +49,13 @@ export interface WholeWall {
   /** Null where the paths end in different planes. */
   readonly isothermalPlanes: { readonly R_m2KW: number; readonly U_Wm2K: number } | null;
   /** Mean of both limits and the greatest possible error of it, 0..1; null as above. */
-  readonly iso6946: { readonly upper_m2KW: number; readonly lower_m2KW: number; readonly R_m2KW: number; readonly U_Wm2K: number; readonly greatestError: number } | null;
+  readonly iso6946: {
+    readonly upper_m2KW: number;
+    readonly lower_m2KW: number;
+    readonly R_m2KW: number;
+    readonly U_Wm2K: number;
+    readonly greatestError: number;
+  } | null;
   /** Added to U by fasteners through the outer insulation [W/(m2 K)]; 0 without. */
   readonly fastenerCorrection_Wm2K: number;
   /** What to quote: the mean of both limits where there is one, else parallel paths; fasteners added. */
@@ -74,7 +85,11 @@ function outerInsulation(found: readonly FoundLayer[]): FoundLayer | null {
  * U and R of the whole wall by parallel paths, by isothermal planes, and by the mean of both with its bound; the share of heat
  * that each path loses. Paths whose materials are unknown throw nothing: their unknown layers count as zero and a note says so.
  */
-export function wholeWall(option: Option, project: Pick<Project, "materials">, settings: WholeWallSettings = {}): WholeWall {
+export function wholeWall(
+  option: Option,
+  project: Pick<Project, "materials">,
+  settings: WholeWallSettings = {},
+): WholeWall {
   const films = settings.films ?? filmSets.northAmerican;
   const lookup = lookupFor(project);
   const notes: string[] = [];
@@ -82,14 +97,19 @@ export function wholeWall(option: Option, project: Pick<Project, "materials">, s
   const dropping = (settings.ventilatedCladding ?? "dropped") === "dropped";
   const rows = option.paths.map((path, i) => {
     const found = foundLayers(path, lookup);
-    if (found.length < path.layers.length) notes.push(`${nameOfPath(path)}: a material is not known, and its layer counts as nothing.`);
+    if (found.length < path.layers.length)
+      notes.push(`${nameOfPath(path)}: a material is not known, and its layer counts as nothing.`);
     const first = dropping ? firstCounted(found) : 0;
     const own: Films = first > 0 ? { ...films, outside_m2KW: films.inside_m2KW } : films;
     const layers = found.map((one, at) => ({
       id: one.layer.id,
       name: one.material.name,
       depth_m: one.thickness_m,
-      resistance_m2KW: ratedResistance_m2KW(one.material, one.thickness_m, settings.meanTemperature_C ?? ratingTemperature_C),
+      resistance_m2KW: ratedResistance_m2KW(
+        one.material,
+        one.thickness_m,
+        settings.meanTemperature_C ?? ratingTemperature_C,
+      ),
       counted: at >= first,
     }));
     const section: Section = { share: shares[i]!.share, slabs: layers.filter((layer) => layer.counted) };
@@ -97,7 +117,10 @@ export function wholeWall(option: Option, project: Pick<Project, "materials">, s
   });
   const sum = rows.reduce((total, row) => total + row.section.share, 0) || 1;
   const sections = rows.map((row) => ({ ...row.section, share: row.section.share / sum }));
-  if (rows.some((row) => row.films !== films)) notes.push("The ventilated cladding and its space are not counted; the still-air film stands in their place (ISO 6946, well-ventilated air layer).");
+  if (rows.some((row) => row.films !== films))
+    notes.push(
+      "The ventilated cladding and its space are not counted; the still-air film stands in their place (ISO 6946, well-ventilated air layer).",
+    );
 
   // Films may differ between paths (one ventilated, one not), so the parallel sum is taken path by path.
   const resistances = rows.map((row) => seriesResistance_m2KW(row.section, row.films));
@@ -105,7 +128,8 @@ export function wholeWall(option: Option, project: Pick<Project, "materials">, s
   const sameFilms = rows.every((row) => row.films.outside_m2KW === rows[0]!.films.outside_m2KW);
   const lower = sameFilms ? lowerLimit_m2KW(sections, rows[0]!.films) : null;
   const upper = sameFilms ? upperLimit_m2KW(sections, rows[0]!.films) : 1 / U;
-  if (lower === null) notes.push("The paths do not end in the same plane: only parallel paths apply, and the true loss is higher.");
+  if (lower === null)
+    notes.push("The paths do not end in the same plane: only parallel paths apply, and the true loss is higher.");
   const mean = lower === null ? null : (upper + lower) / 2;
 
   const base = mean ?? 1 / U;
@@ -113,9 +137,15 @@ export function wholeWall(option: Option, project: Pick<Project, "materials">, s
   const ci = outerInsulation(field.found);
   const correction =
     settings.fasteners && ci
-      ? fastenerCorrection_Wm2K(settings.fasteners, ci.thickness_m, ratedResistance_m2KW(ci.material, ci.thickness_m), base)
+      ? fastenerCorrection_Wm2K(
+          settings.fasteners,
+          ci.thickness_m,
+          ratedResistance_m2KW(ci.material, ci.thickness_m),
+          base,
+        )
       : 0;
-  if (settings.fasteners && !ci) notes.push("There is no insulation outside the sheathing for the fasteners to pass through.");
+  if (settings.fasteners && !ci)
+    notes.push("There is no insulation outside the sheathing for the fasteners to pass through.");
   const finalU = 1 / base + correction;
   return {
     paths: rows.map((row, i) => ({
@@ -130,12 +160,24 @@ export function wholeWall(option: Option, project: Pick<Project, "materials">, s
     })),
     parallelPath: { R_m2KW: 1 / U, U_Wm2K: U },
     isothermalPlanes: lower === null ? null : { R_m2KW: lower, U_Wm2K: 1 / lower },
-    iso6946: lower === null || mean === null ? null : { upper_m2KW: upper, lower_m2KW: lower, R_m2KW: mean, U_Wm2K: 1 / mean, greatestError: (upper - lower) / (2 * mean) },
+    iso6946:
+      lower === null || mean === null
+        ? null
+        : {
+            upper_m2KW: upper,
+            lower_m2KW: lower,
+            R_m2KW: mean,
+            U_Wm2K: 1 / mean,
+            greatestError: (upper - lower) / (2 * mean),
+          },
     fastenerCorrection_Wm2K: correction,
     R_m2KW: 1 / finalU,
     U_Wm2K: finalU,
     method: mean === null ? "parallel paths" : "mean of parallel paths and isothermal planes (ISO 6946)",
-    framingShare: rows.reduce((total, row, i) => total + (["stud", "plate", "header"].includes(row.path.kind) ? sections[i]!.share : 0), 0),
+    framingShare: rows.reduce(
+      (total, row, i) => total + (["stud", "plate", "header"].includes(row.path.kind) ? sections[i]!.share : 0),
+      0,
+    ),
     notes,
   };
 }
