@@ -12,7 +12,6 @@ export {
 export { sumOver, waterBudget, type WaterBudget } from "./budget.ts";
 export { condensingPlane, exteriorInsulation, type CondensingPlane } from "./plane.ts";
 export { amount, phrase, say, sayAmount, type Amount, type Phrase, type UnitSystem } from "./phrase.ts";
-export { monthNames } from "./calendar.ts";
 export { withLeakAtPlane, withThickness, withWinterHumidity, withoutLayer } from "./change-case.ts";
 export {
   hasContinuousInsulation,
@@ -81,3 +80,5 @@ export {
   type HumidityPoint,
   type HumidityQuestion,
 } from "./humidity.ts";
+export { swapsOf, whichSwaps, type Swap, type SwapRow, type SwapsAnswer } from "./swaps.ts";
+export { permeance_kgm2sPa, ratedConductivity_WmK, ratedResistance_m2KW } from "./material-figures.ts";
