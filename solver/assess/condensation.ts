@@ -8,14 +8,18 @@ export interface Uptake {
   readonly to: number;
 }
 
-/** The largest rise of a course of stored water [kg/m2], a low first and the high after it. */
-export function largestUptake(water_kgm2: ArrayLike<number>): Uptake {
+/**
+ * The largest rise of a course of stored water [kg/m2], a low first and the high after it.
+ *
+ * @param highFrom the high lies at this hour or later; the low may lie before it
+ */
+export function largestUptake(water_kgm2: ArrayLike<number>, highFrom = 0): Uptake {
   let low = 0;
   let best: Uptake = { gain_kgm2: 0, from: 0, to: 0 };
   for (let hour = 1; hour < water_kgm2.length; hour += 1) {
     if (water_kgm2[hour]! < water_kgm2[low]!) low = hour;
     const gain_kgm2 = water_kgm2[hour]! - water_kgm2[low]!;
-    if (gain_kgm2 > best.gain_kgm2) best = { gain_kgm2, from: low, to: hour };
+    if (hour >= highFrom && gain_kgm2 > best.gain_kgm2) best = { gain_kgm2, from: low, to: hour };
   }
   return best;
 }

@@ -90,10 +90,19 @@ function dewDrafts(a: Assessment, plane: JudgedProbe, roomDewPoint_C: Float64Arr
 const storedIn = (probe: JudgedProbe): Float64Array =>
   Float64Array.from(probe.w_kgm3, (water) => water * probe.layer.thickness_m);
 
+/** A wetting season may begin before the judged year does: its low is looked for up to this much earlier [h]. */
+const lookBack_h = 4380;
+
 function uptakeDraft(a: Assessment, mean: JudgedProbe, thickness_m: number): Draft {
-  const uptake = largestUptake(Float64Array.from(mean.w_kgm3, (water) => water * thickness_m));
-  const to = a.dates.date(uptake.to);
-  const from = a.dates.date(uptake.from);
+  const { judgedFrom, judgedHours } = a.result;
+  const back = Math.min(lookBack_h, judgedFrom);
+  const water = mean.series.w_kgm3.subarray(judgedFrom - back, judgedFrom + judgedHours);
+  const uptake = largestUptake(
+    Float64Array.from(water, (one) => one * thickness_m),
+    back,
+  );
+  const to = a.dates.date(uptake.to - back);
+  const from = a.dates.date(uptake.from - back);
   return {
     id: "uptake",
     probe: mean.id,

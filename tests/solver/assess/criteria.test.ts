@@ -52,6 +52,8 @@ describe("water taken up and gathered", () => {
   it("measures the rise from a low to a later high, not from a high to an earlier low", () => {
     expect(largestUptake([3, 1, 2, 0.5, 2.25, 1])).toEqual({ gain_kgm2: 1.75, from: 3, to: 4 });
     expect(largestUptake([3, 2, 1]).gain_kgm2).toBe(0);
+    // The high is to lie in the judged part; the low may lie before it.
+    expect(largestUptake([0, 5, 1, 3, 2], 2)).toEqual({ gain_kgm2: 3, from: 0, to: 3 });
   });
 
   it("counts rises in saturated hours only and lets every fall take away", () => {
