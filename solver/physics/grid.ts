@@ -37,9 +37,9 @@ interface Grading {
  */
 const gradings = {
   capillary: { first_m: 0.0005, growth: 1.12 },
-  thinBoard: { first_m: 0.0006, growth: 1.35 },
+  thinBoard: { first_m: 0.0005, growth: 1.2 },
   dense: { first_m: 0.001, growth: 1.12 },
-  insulation: { first_m: 0.0015, growth: 1.45 },
+  insulation: { first_m: 0.0006, growth: 1.35 },
 } as const;
 const thinBoard_m = 0.03;
 const insulationDensity_kgm3 = 200;

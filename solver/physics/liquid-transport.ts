@@ -15,16 +15,17 @@ export type LiquidSlope = (potential: number) => number;
 export function liquidSlope(material: Material, sorption: SorptionCurve, rhoR: number): LiquidSlope | null {
   const liquid = material.liquid;
   if (liquid === undefined) return null;
-  if ("absorption_kgm2s05" in liquid) return fromAbsorption(liquid.absorption_kgm2s05, sorption);
+  if ("absorption_kgm2s05" in liquid) return fromAbsorption(liquid.absorption_kgm2s05, material, sorption);
   if ("diffusivity_m2s" in liquid) return fromDiffusivity(liquid.diffusivity_m2s, sorption);
   const conductivity = conductivityOf(liquid, sorption, rhoR);
   return (theta) => conductivity(theta) * rhoR * referenceTemperature_K * Math.exp(-theta);
 }
 
 /** Künzel (1995): D = 3.8 (A/w_f)^2 1000^(w/w_f - 1); needs a free saturation. */
-function fromAbsorption(A: number, sorption: SorptionCurve): LiquidSlope | null {
-  const wf = sorption.capillarySaturation_kgm3;
-  if (A === 0 || wf === null) return null;
+function fromAbsorption(A: number, material: Material, sorption: SorptionCurve): LiquidSlope | null {
+  const wf = material.freeSaturation_kgm3 ?? sorption.capillarySaturation_kgm3;
+  if (A === 0) return null;
+  if (wf === null) throw new RangeError(`${material.name}: a water absorption coefficient needs a free saturation`);
   const atSaturation = 3.8 * (A / wf) ** 2;
   return (theta) => {
     const share = Math.min(sorption.boundWaterAt(theta) / wf, 1);

@@ -1,5 +1,5 @@
 import type { FaceLoads, HourlyLoads, LoadSeries } from "../../climate/index.ts";
-import { highestPotential, lowestPotential } from "./moisture-potential.ts";
+import { lowestPotential, potentialAtSuction, referenceTemperature_K } from "./moisture-potential.ts";
 
 /** Where each load stands in the cursor's array. Outside's seven come first, inside's from `insideOffset`. */
 export const load = {
@@ -17,6 +17,7 @@ export const insideOffset = 9;
 export const windSpeed = 18;
 export const throughFlow = 19;
 const loadCount = 20;
+const fullPoreSuction_Pa = 1e3;
 
 /** Reads all loads at one instant into one array, without allocating. */
 export interface LoadCursor {
@@ -57,6 +58,8 @@ export function loadCursor(loads: HourlyLoads, rhoR: number): LoadCursor {
     { offset: 0, of: loads.outside.heldSuction_Pa },
     { offset: insideOffset, of: loads.inside.heldSuction_Pa },
   ];
+  // A face in contact with free water has its pores full; suctions below this add nothing to them.
+  const fullPores = potentialAtSuction(fullPoreSuction_Pa, referenceTemperature_K, rhoR);
   const wrapped = (k: number) => (loads.repeats ? k % intervals : k);
   return {
     values,
@@ -76,7 +79,7 @@ export function loadCursor(loads: HourlyLoads, rhoR: number): LoadCursor {
         const suction = face.of.start[i]! + (face.of.end[i]! - face.of.start[i]!) * tau;
         const T = values[face.offset + load.temperature]!;
         const potential = Math.log((rhoR * T) / Math.max(suction, 1e-3));
-        values[face.offset + load.heldPotential] = Math.min(Math.max(potential, lowestPotential), highestPotential);
+        values[face.offset + load.heldPotential] = Math.min(Math.max(potential, lowestPotential), fullPores);
       }
     },
     jumps(k) {

@@ -116,7 +116,7 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     vapourConductance,
     liquidConductance,
     membrane,
-    filmFrom: filmFrom(aCase, nodes, slotNode, slotTable, slotVolume, tables),
+    filmFrom: filmFrom(aCase, grid, tables),
     sources: wallSources(aCase, grid),
   };
 }
@@ -143,26 +143,23 @@ function membraneTable(permeance: number | readonly (readonly [number, number])[
   return Float64Array.from({ length: membraneIntervals + 1 }, (_, i) => at(i / membraneIntervals));
 }
 
-/** Capacity [kg/m2] of the half slices at a node under which it needs a film of its own. */
-const enoughStorage_kgm2 = 0.05;
 /** Dew stands on what holds no water from 99.9 % RH on. */
 const dewFrom = 6.9;
 /** A weathered face carries a film of rain or dew once its pores are full (suction 1 kPa). */
 const rainFilmFrom = 11.8;
 
-function filmFrom(
-  aCase: Case,
-  nodes: number,
-  slotNode: readonly number[],
-  slotTable: readonly number[],
-  slotVolume: readonly number[],
-  tables: readonly PropertyTable[],
-): Float64Array {
-  const capacity = new Float64Array(nodes);
-  slotNode.forEach((node, s) => {
-    capacity[node]! += slotVolume[s]! * (tables[slotTable[s]!]!.capillarySaturation_kgm3 ?? 0);
+/** Films stand on faces of layers that draw no water: at interfaces, outer faces and between membranes, never inside a layer. */
+function filmFrom(aCase: Case, grid: Grid, tables: readonly PropertyTable[]): Float64Array {
+  const from = new Float64Array(grid.depth_m.length).fill(Infinity);
+  aCase.layers.forEach((_, index) => {
+    from[grid.firstNode[index]!] = dewFrom;
+    from[grid.lastNode[index]!] = dewFrom;
   });
-  const from = capacity.map((held) => (held < enoughStorage_kgm2 ? dewFrom : Infinity));
+  tables.forEach((table, index) => {
+    if (table.capillarySaturation_kgm3 === null) return;
+    from[grid.firstNode[index]!] = Infinity;
+    from[grid.lastNode[index]!] = Infinity;
+  });
   if (aCase.exposure.kind === "site") from[0] = Math.min(from[0]!, rainFilmFrom);
   return from;
 }
