@@ -6,6 +6,7 @@ import { columnRules, weatherColumns } from "./columns.ts";
 import { doubtPlace, doubtUnits } from "./doubts.ts";
 import { gapsOf, longestFilledGap_h } from "./gaps.ts";
 import type { HourTable } from "./hour-table.ts";
+import { mendRainUnit } from "./rain-unit.ts";
 import { mendCloud, mendInfrared, mendSun, sunOfYear } from "./mend-radiation.ts";
 import { mendColumn, mendHumidity, mendPressure, mendRain, mendWind } from "./mend-state.ts";
 
@@ -15,6 +16,7 @@ import { mendColumn, mendHumidity, mendPressure, mendRain, mendWind } from "./me
  */
 export function assembleYear(source: Source, table: HourTable, earlier: readonly Issue[]): Checked<WeatherYear> {
   const assembly: Assembly = { source, table, issues: [...earlier], missingHours: {} };
+  assembly.issues.push(...mendRainUnit(table.values.rain_mm, placeInFile(assembly, "rain_mm")));
   for (const column of weatherColumns) {
     const missing = countMissing(table.values[column]);
     if (missing > 0) assembly.missingHours[column] = missing;

@@ -1,4 +1,4 @@
-import { firstDayOfMonth, daysInMonth } from "../calendar.ts";
+import { daysInMonth, firstDayOfMonth, hoursOfYear } from "../calendar.ts";
 import type { Checked, Issue } from "../issue.ts";
 import { sha256Hex } from "../sha256.ts";
 import type { WeatherColumn, WeatherYear } from "../weather-year.ts";
@@ -123,6 +123,7 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
   let rows = 0;
   let leap = 0;
   let midnightZero = 0;
+  let firstHour = -1;
   const short: number[] = [];
   const undated: number[] = [];
   for (let from = dataFrom, line = dataLine; from < text.length; line++) {
@@ -137,7 +138,7 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
     }
     const month = row[stamp]!;
     const day = row[stamp + 1]!;
-    let hour = row[stamp + 2]!;
+    const hour = row[stamp + 2]!;
     if (month === 2 && day === 29) {
       leap++;
       continue;
@@ -156,11 +157,11 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
       undated.push(line);
       continue;
     }
-    if (hour === 0) {
-      midnightZero++;
-      hour = 24;
-    }
-    const at = (firstDayOfMonth[month - 1]! + day - 1) * 24 + hour - 1;
+    if (firstHour < 0) firstHour = hour;
+    if (hour === 0) midnightZero++;
+    // A file that starts at hour 0 counts 0..23 at the beginning of its hours; else 0 is the midnight that ends the day before.
+    const ofDay = firstHour === 0 ? Math.min(hour, 23) : hour - 1;
+    const at = ((firstDayOfMonth[month - 1]! + day - 1) * 24 + ofDay + hoursOfYear) % hoursOfYear;
     rows++;
     table.rows[at] = table.rows[at]! + 1;
     table.lines[at] = line;
@@ -173,7 +174,7 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
       } else putChecked(table, at, column, raw * toSi, line, () => String(raw));
     }
   }
-  tellRows(table.rows, rows, { leap, midnightZero, short, undated }, issues);
+  tellRows(table.rows, rows, { leap, midnightZero, zeroFirst: firstHour === 0, short, undated }, issues);
   return { table, rows, issues };
 }
 
@@ -184,7 +185,13 @@ function fieldText(text: string, from: number, to: number, field: number): strin
 function tellRows(
   perHour: Uint16Array,
   rows: number,
-  found: { leap: number; midnightZero: number; short: readonly number[]; undated: readonly number[] },
+  found: {
+    leap: number;
+    midnightZero: number;
+    zeroFirst: boolean;
+    short: readonly number[];
+    undated: readonly number[];
+  },
   issues: Issue[],
 ): void {
   const warning = (path: string, message: string, remedy: string): void => {
@@ -195,7 +202,7 @@ function tellRows(
   if (found.midnightZero > 0)
     warning(
       "column 4 (hour)",
-      `${found.midnightZero} rows have hour 0; they were read as hour 24 of the same date.`,
+      `${found.midnightZero} rows have hour 0; ${found.zeroFirst ? "hours were read as 0 to 23, counted at their beginning" : "it was read as the midnight that ends the day before"}.`,
       "Hours run from 1 to 24, counted at their end; check the first hours of a few days.",
     );
   if (found.short.length > 0)

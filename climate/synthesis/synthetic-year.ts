@@ -130,7 +130,7 @@ function whatItIs(place: PlaceNormals, kind: SyntheticOptions["kind"]): Issue[] 
       message: `Wet year: every month has ${Math.round((wetYearRain - 1) * 100)} % more rain than normal, about the wettest year in ten of a humid climate.`,
       remedy: "Compare with the typical year.",
     });
-  const remembered = Object.entries(place.flags).filter(([, flag]) => flag.startsWith("MEMORY"));
+  const remembered = Object.entries<string>({ ...place.flags }).filter(([, flag]) => flag.startsWith("MEMORY"));
   if (remembered.length > 0)
     issues.push({
       path: "weather",
