@@ -1,7 +1,7 @@
 import { daysInMonth, monthlyMeans } from "../calendar.ts";
-import { wallRain_kgm2 } from "../loads/wall-rain.ts";
-import { wallSun_Wm2 } from "../loads/wall-sun.ts";
-import type { FaceSetting, RainSetting } from "../loads/settings.ts";
+import { wallRain_kgm2 } from "./wall-rain.ts";
+import { wallSun_Wm2 } from "./wall-sun.ts";
+import type { FaceSetting, RainSetting } from "./settings.ts";
 import type { WeatherYear } from "../weather-year.ts";
 
 export interface RankedFace {
