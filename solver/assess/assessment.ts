@@ -29,7 +29,11 @@ export interface AssessOptions {
 }
 
 /** A finding before the inputs that sway it are looked up. */
-export type Draft = Omit<Finding, "swayedBy"> & { readonly sway: Sway };
+export type Draft = Omit<Finding, "swayedBy"> & {
+  readonly sway: Sway;
+  /** The layer the finding speaks of, where it is not the governing one. */
+  readonly swayLayer?: string;
+};
 
 /** One probe over the judged hours. */
 export interface JudgedProbe {

@@ -26,5 +26,8 @@ export function findingsOf(aCase: Case, result: RunResult, options: AssessOption
     ...condensingFindings(assessment),
     ...coldFindings(assessment),
     ...yearFindings(assessment),
-  ].map(({ sway, ...finding }) => ({ ...finding, swayedBy: swayedBy(aCase, assessment.governing, sway) }));
+  ].map(({ sway, swayLayer, ...finding }) => ({
+    ...finding,
+    swayedBy: swayedBy(aCase, swayLayer ?? assessment.governing.layer.id, sway),
+  }));
 }

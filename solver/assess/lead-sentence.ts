@@ -30,11 +30,10 @@ const harms = [
   "mouldIndexFromStart",
   "roomFaceHumidity",
   "thirtyDayHumidity",
-  "thirtyDayHumidityElsewhere",
   "dewPointMargin",
-  "surfaceFactor",
-  "corrosion",
 ] as const;
+/** What asks for a look without deciding the wall. */
+const seconds = ["thirtyDayHumidityElsewhere", "surfaceFactor", "corrosion", "woodMoistureInnerFace"] as const;
 
 /**
  * The sentence that answers: how the deciding layer fares, with the number that decides and its date.
@@ -60,18 +59,21 @@ export function leadSentence(
   if (findings.length === 0) return "Not judged: the run holds too few hours.";
 
   const moisture = byId(findings, "woodMoisture");
+  const open = seconds.filter((id) => byId(findings, id)?.holds === false).length;
+  const look =
+    open === 0 ? "" : open === 1 ? " One finding below asks for a look." : ` ${open} findings below ask for a look.`;
   const worst = harms.map((id) => byId(findings, id)).find((finding) => finding?.holds === false);
-  if (worst) return harmSentence(a, layer, worst, moisture);
+  if (worst) return harmSentence(a, layer, worst, findings);
 
   if (moisture) {
     const month = monthOf(moisture.when);
-    return `The ${layer} stays dry: it peaks at ${a.say.moisture(moisture.measured)} in ${month}, ${a.say.points(moisture.margin ?? 0)} under the line where rot becomes a question.`;
+    return `The ${layer} stays dry: it peaks at ${a.say.moisture(moisture.measured)} in ${month}, ${a.say.points(moisture.margin ?? 0)} under the usual limit.${look}`;
   }
   const frost = byId(findings, "freezeThaw");
   const humidity = byId(findings, "thirtyDayHumidity");
   if (humidity && humidity.holds) {
     const tail = frost ? ", and frost never finds it full of water" : "";
-    return `The ${layer} stays dry: its dampest 30 days average ${a.say.humidity(humidity.measured / 100)}, to ${lastDate(humidity.when)}${tail}.`;
+    return `The ${layer} stays dry: its dampest 30 days average ${a.say.humidity(humidity.measured / 100)}, to ${lastDate(humidity.when)}${tail}.${look}`;
   }
   const mould = byId(findings, "mouldIndex");
   return mould
@@ -83,15 +85,19 @@ export function leadSentence(
 const monthOf = (when: string): string => monthNames.find((name) => when.includes(name)) ?? when;
 const lastDate = (when: string): string => when.split(" to ").at(-1)!;
 
-function harmSentence(a: Assessment, layer: string, worst: Finding, moisture: Finding | undefined): string {
+function harmSentence(a: Assessment, layer: string, worst: Finding, findings: readonly Finding[]): string {
+  const moisture = byId(findings, "woodMoisture");
   const peak = moisture ? `it peaks at ${a.say.moisture(moisture.measured)} in ${monthOf(moisture.when)}` : null;
   switch (worst.id) {
     case "decay":
       return `Rot can start in the ${layer} from ${worst.when}${peak ? `: ${peak}` : ""}.`;
     case "mouldIndex":
       return `The ${layer} grows mould that the eye sees, most of it by ${worst.when}${peak ? `; ${peak}` : ""}.`;
-    case "woodMoisture":
-      return `The ${layer} gets too wet: ${peak ?? ""}, ${a.say.points(worst.margin ?? 0)} over the limit.`;
+    case "woodMoisture": {
+      const harmless = ["mouldIndex", "decay"].every((id) => byId(findings, id)?.holds === true);
+      const calm = harmless ? ", though neither mould nor decay follows" : "";
+      return `The ${layer} gets too wet: ${peak ?? ""}, ${a.say.points(worst.margin ?? 0)} over the limit${calm}.`;
+    }
     case "thirtyDayHumidity": {
       const calm = moisture ? `; the layer as a whole peaks at ${a.say.moisture(moisture.measured)}` : "";
       return `The ${layer} goes through a damp spell and recovers: its face averages ${a.say.humidity(worst.measured / 100)} over the 30 days to ${lastDate(worst.when)}${calm}.`;

@@ -2,7 +2,6 @@ import { materialById } from "../materials/index.ts";
 import type { Passport, PassportProperty } from "../materials/index.ts";
 import type { Case, CaseLayer } from "../model/index.ts";
 import { steadyLayersOf } from "../physics/steady/index.ts";
-import type { GoverningLayer } from "./governing-layer.ts";
 import { inSentence } from "./wording.ts";
 
 /** What a finding depends on most. */
@@ -35,8 +34,8 @@ function weakness(passport: Passport | undefined): string | null {
   return passport.confidence === "C" ? "low confidence" : null;
 }
 
-/** The weakly known inputs behind a finding, the most resistant layers first: "OSB sheathing: vapour permeability (recalled)". */
-export function swayedBy(aCase: Case, governing: GoverningLayer, sway: Sway): readonly string[] {
+/** The weakly known inputs behind a finding on this layer, the most resistant layers first: "OSB sheathing: vapour permeability (recalled)". */
+export function swayedBy(aCase: Case, layerId: string, sway: Sway): readonly string[] {
   if (sway === "none") return [];
   const steady = new Map(steadyLayersOf(aCase.layers).layers.map((layer) => [layer.id, layer]));
   const found: { readonly weight: number; readonly text: string }[] = [];
@@ -51,7 +50,7 @@ export function swayedBy(aCase: Case, governing: GoverningLayer, sway: Sway): re
   const totalR = [...steady.values()].reduce((sum, layer) => sum + layer.resistance_m2KW, 0) || 1;
   for (const layer of aCase.layers) {
     const here = steady.get(layer.id);
-    const governs = layer.id === governing.layer.id;
+    const governs = layer.id === layerId;
     if (sway !== "temperature" && here) name(layer, "vapour", here.sd_m / totalSd_m + (governs ? 0.5 : 0));
     if (sway !== "temperature" && governs) name(layer, "sorption", 0.45);
     if (sway === "rain") {

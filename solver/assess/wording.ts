@@ -16,6 +16,8 @@ export interface Wording {
   points(value: number): string;
   /** kg/m2 or g/m2 in SI, cups on a 4 by 8 ft sheet in inch-pound. */
   water(value_kgm2: number): string;
+  /** The same where the sheet has just been named: "3 cups". */
+  waterAgain(value_kgm2: number): string;
   length(value_m: number): string;
   /** Hours as hours below two days, else as days. */
   duration(hours: number): string;
@@ -36,8 +38,7 @@ export function wordingIn(units: Units): Wording {
   const ip = units === "ip";
   const cups = (value_kgm2: number): string => {
     const amount = cupsPerSheet(value_kgm2);
-    if (amount < 0.5) return "less than half a cup on a 4 by 8 ft sheet";
-    return `${counted(Math.round(amount), "cup", "cups")} on a 4 by 8 ft sheet`;
+    return amount < 0.5 ? "less than half a cup" : counted(Math.round(amount), "cup", "cups");
   };
   // Below one kilogram in grams, to the nearest ten: no decimals of moisture.
   const perArea = (value_kgm2: number): string =>
@@ -49,7 +50,8 @@ export function wordingIn(units: Units): Wording {
     humidity: (value) => `${plain(value * 100)} %`,
     moisture: (percent) => `${plain(percent)} %`,
     points: (value) => counted(Math.round(Math.abs(value)), "point", "points"),
-    water: (value_kgm2) => (ip ? cups(value_kgm2) : perArea(value_kgm2)),
+    water: (value_kgm2) => (ip ? `${cups(value_kgm2)} on a 4 by 8 ft sheet` : perArea(value_kgm2)),
+    waterAgain: (value_kgm2) => (ip ? cups(value_kgm2) : perArea(value_kgm2)),
     length: (value_m) => (ip ? `${plain(value_m / metrePerInch, 1)} in.` : `${plain(value_m * 1000)} mm`),
     duration: (hours) =>
       hours < 48 ? counted(Math.round(hours), "hour", "hours") : counted(Math.round(hours / 24), "day", "days"),
@@ -59,7 +61,7 @@ export function wordingIn(units: Units): Wording {
 
 /** "Gypsum board, paper-faced, 12.7 mm" as it stands inside of a sentence: "gypsum board"; "OSB sheathing" keeps its capitals. */
 export function inSentence(name: string): string {
-  const short = name.split(/[,(]/)[0]!.trim();
+  const short = name.split(/[,(/]/)[0]!.trim();
   return /^[A-Z][a-z]/.test(short) ? short.charAt(0).toLowerCase() + short.slice(1) : short;
 }
 

@@ -67,35 +67,58 @@ function saturationContent(layer: CaseLayer): number | null {
   return sorption && "saturation_kgm3" in sorption ? sorption.saturation_kgm3 : null;
 }
 
+/** The masonry layer that freezes wet most often, or comes closest to it. */
 function freezeDrafts(a: Assessment): Draft[] {
-  return a.aCase.layers.filter(freezes).flatMap((layer) => {
-    const full_kgm3 = saturationContent(layer);
-    if (full_kgm3 === null) return [];
-    const own: unknown = (layer.material as Readonly<Record<string, unknown>>)["criticalSaturation"];
-    const measured = a.options.criticalSaturation?.[layer.id] ?? (typeof own === "number" ? own : null);
-    const critical = measured ?? usualCriticalSaturation;
-    const counts = a.probes
-      .filter((probe) => probe.layer.id === layer.id && probe.w_kgm3.length > 0)
-      .map((probe) => ({
-        probe,
-        count: freezeThaw(
-          probe.T_C,
-          Float64Array.from(probe.w_kgm3, (water) => water / full_kgm3),
-          critical,
-        ),
-      }));
-    if (counts.length === 0) return [];
-    const worst = counts.reduce((best, one) =>
-      one.count.wetCycles > best.count.wetCycles ||
-      (one.count.wetCycles === best.count.wetCycles && one.count.wettestFreeze > best.count.wettestFreeze)
+  const told = a.aCase.layers.filter(freezes).flatMap((layer) => freezeDraft(a, layer));
+  const worst = told.reduce<(typeof told)[number] | null>(
+    (best, one) =>
+      best === null ||
+      one.draft.measured > best.draft.measured ||
+      (one.draft.measured === best.draft.measured && one.reserve < best.reserve)
         ? one
         : best,
-    );
-    const { probe, count } = worst;
-    const place = placeOf(probe);
-    const times = count.wetCycles === 1 ? "once" : `${count.wetCycles} times`;
-    return [
-      {
+    null,
+  );
+  return worst ? [worst.draft] : [];
+}
+
+interface Frozen {
+  readonly draft: Draft;
+  /** Critical less wettest degree of saturation while frozen. */
+  readonly reserve: number;
+}
+
+function freezeDraft(a: Assessment, layer: CaseLayer): Frozen[] {
+  const full_kgm3 = saturationContent(layer);
+  if (full_kgm3 === null) return [];
+  const own: unknown = (layer.material as Readonly<Record<string, unknown>>)["criticalSaturation"];
+  const measured = a.options.criticalSaturation?.[layer.id] ?? (typeof own === "number" ? own : null);
+  const critical = measured ?? usualCriticalSaturation;
+  const counts = a.probes
+    .filter((probe) => probe.layer.id === layer.id && probe.w_kgm3.length > 0)
+    .map((probe) => ({
+      probe,
+      count: freezeThaw(
+        probe.T_C,
+        Float64Array.from(probe.w_kgm3, (water) => water / full_kgm3),
+        critical,
+      ),
+    }));
+  if (counts.length === 0) return [];
+  const worst = counts.reduce((best, one) =>
+    one.count.wetCycles > best.count.wetCycles ||
+    (one.count.wetCycles === best.count.wetCycles && one.count.wettestFreeze > best.count.wettestFreeze)
+      ? one
+      : best,
+  );
+  const { probe, count } = worst;
+  const place = placeOf(probe);
+  const times = count.wetCycles === 1 ? "once" : `${count.wetCycles} times`;
+  return [
+    {
+      reserve: critical - count.wettestFreeze,
+      draft: {
+        swayLayer: layer.id,
         id: "freezeThaw",
         probe: probe.id,
         statement:
@@ -119,8 +142,8 @@ function freezeDrafts(a: Assessment): Draft[] {
             : "critical degree of saturation as given for this material; cycles counted from -1 to +1 degC, common practice, no source",
         sway: "rain" as const,
       },
-    ];
-  });
+    },
+  ];
 }
 
 function corrosionDrafts(a: Assessment): Draft[] {
@@ -136,7 +159,10 @@ function corrosionDrafts(a: Assessment): Draft[] {
     {
       id: "corrosionHours",
       probe: wettest.probe.id,
-      statement: `Metal at ${placeOf(wettest.probe)} is wet for ${a.say.duration(wettest.hours)} of the year.`,
+      statement:
+        wettest.hours === 0
+          ? `Metal at ${placeOf(wettest.probe)} is never wet.`
+          : `Metal at ${placeOf(wettest.probe)} is wet for ${a.say.duration(wettest.hours)} of the year in all.`,
       measured: wettest.hours,
       unit: "h",
       limit: null,

@@ -12,6 +12,8 @@ const condensateSource =
 const panelGain_share = 0.03;
 const solidGain_share = 0.05;
 const solidFrom_m = 0.035;
+/** Less than half a cup on a 4 by 8 ft sheet. */
+const nextToNothing_kgm2 = 0.03;
 const absorbingLimit_kgm2 = 1.0;
 const nonAbsorbingLimit_kgm2 = 0.5;
 
@@ -107,7 +109,7 @@ function uptakeDraft(a: Assessment, mean: JudgedProbe, thickness_m: number): Dra
     id: "uptake",
     probe: mean.id,
     statement:
-      uptake.gain_kgm2 < 0.005
+      uptake.gain_kgm2 < nextToNothing_kgm2
         ? `${capitalised(placeOf(mean))} takes up next to nothing.`
         : `From ${from} to ${to} ${placeOf(mean)} takes up ${a.say.water(uptake.gain_kgm2)}.`,
     measured: uptake.gain_kgm2,
@@ -148,9 +150,9 @@ function condensateDraft(a: Assessment, plane: JudgedProbe | null): Draft | null
   const statement =
     course.hoursSaturated === 0
       ? `${capitalised(place)} is never saturated.`
-      : course.most_kgm2 < 0.005
+      : course.most_kgm2 < nextToNothing_kgm2
         ? `${capitalised(place)} is saturated for ${a.say.duration(course.hoursSaturated)} and gathers next to nothing.`
-        : `While it is saturated ${place} gathers up to ${a.say.water(course.most_kgm2)} by ${when}; ${holds ? "it may hold" : "it should hold no more than"} ${a.say.water(limit)}.`;
+        : `While it is saturated ${place} gathers up to ${a.say.water(course.most_kgm2)} by ${when}; ${holds ? "it may hold" : "it should hold no more than"} ${a.say.waterAgain(limit)}.`;
   return {
     id: "condensate",
     probe: plane.id,

@@ -25,10 +25,17 @@ function surfaces(a: Assessment): { readonly main: JudgedProbe[]; readonly other
   const ids = new Set(main.map((probe) => probe.id));
   const behind = new Set(aCase.layers.slice(governing.behindCladding).map((layer) => layer.id));
   const outermost = aCase.layers[0]!.id;
+  /** The face that touches another: one place, told once. A membrane between them makes two. */
+  const touches = (probe: JudgedProbe): boolean => {
+    const index = aCase.layers.indexOf(probe.layer);
+    const neighbour = aCase.layers[probe.side === "inside" ? index + 1 : index - 1];
+    return neighbour !== undefined && ids.has(`${neighbour.id}-${probe.side === "inside" ? "outside" : "inside"}`);
+  };
   const other = a.probes.filter(
     (probe) =>
       probe.side !== null &&
       !ids.has(probe.id) &&
+      !touches(probe) &&
       behind.has(probe.layer.id) &&
       probe.layer.material.kind === "bulk" &&
       !(probe.layer.id === outermost && probe.side === "outside"),
@@ -111,7 +118,7 @@ function fromStart(a: Assessment, grown: Grown): Draft | null {
     mouldCoefficients[a.mouldClass(probe.layer)],
     a.mouldDecline,
   );
-  if (course.max < grown.course.max + 0.1) return null;
+  if (course.max < 1 || course.max < grown.course.max + 0.1) return null;
   const holds = course.max < visibleMouldIndex;
   const early = course.hourOfMax < a.result.judgedFrom;
   return {

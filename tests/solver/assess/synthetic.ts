@@ -11,7 +11,7 @@ export function layer(
   more: Partial<CaseLayer> = {},
 ): CaseLayer {
   const found = typeof material === "string" ? materialById(material) : material;
-  if (!found) throw new Error(`no material ${String(material)}`);
+  if (!found) throw new Error(`no material ${id}`);
   return {
     id,
     name: found.name,
