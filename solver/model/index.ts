@@ -21,3 +21,13 @@ export { retarderVerdict, type Amendments, type CodeVerdict, type RetarderQuesti
 export { energyVerdict, type EnergyQuestion } from "./codes/energy-verdict.ts";
 export { airTightnessLimit, canadianRow, energyRow } from "./codes/energy-tables.ts";
 export { climateZone, type ZoneClimate, type ZoneRules } from "./codes/climate-zone.ts";
+export { starterWalls, type StarterWall } from "./starters/index.ts";
+export {
+  boundary,
+  type BoundaryBreak,
+  type BoundaryReport,
+  type PathBoundary,
+  type TieIn,
+} from "./boundary/boundary.ts";
+export { controlRoles, type PlayedRole } from "./boundary/control-roles.ts";
+export { dryCup, permeance_perm, wetCup } from "./boundary/vapour-figures.ts";

@@ -134,8 +134,19 @@ export const pathSchema = z.looseObject({
     )
     .max(200)
     .optional(),
-  /** Control layers that run on into the neighbour path: { "water": true, ... }; a missing entry is deduced. */
-  tieIns: z.looseObject({ to: z.array(id).optional() }).optional(),
+  /**
+   * Joints to neighbour paths: which paths this one touches ("to"; the field of the wall when absent), and for each control role
+   * whether its layer is joined to the neighbour's (true) or not (false). What is left out is deduced from the layers.
+   */
+  tieIns: z
+    .looseObject({
+      to: z.array(id).max(20).optional(),
+      water: z.boolean().optional(),
+      air: z.boolean().optional(),
+      vapour: z.boolean().optional(),
+      thermal: z.boolean().optional(),
+    })
+    .optional(),
 });
 
 export const optionSchema = z.looseObject({
@@ -157,6 +168,8 @@ export const faceSchema = z.looseObject({
   solarAbsorptance: share.default(0.6),
   longwaveEmissivity: share.default(0.9),
   groundReflectance: share.optional(),
+  /** True: earth lies against this wall. Such walls are outside the scope of the program and are refused in words. */
+  belowGrade: z.boolean().optional(),
   overhang: z.looseObject({ depth_m: z.number().nonnegative(), heightAbove_m: z.number().nonnegative() }).optional(),
 });
 

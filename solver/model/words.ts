@@ -18,3 +18,9 @@ export const pathKindWords: Readonly<Record<PathKind, string>> = {
 export function nameOfPath(path: Pick<Path, "id" | "kind" | "name">): string {
   return path.name ?? (path.kind === "other" ? path.id : pathKindWords[path.kind]);
 }
+
+/** A material's name as it stands inside a sentence: without what follows the first comma or bracket, small unless an abbreviation. */
+export function inSentence(name: string): string {
+  const short = name.replace(/, .*| \(.*/, "");
+  return /^[A-Z][A-Z]/.test(short) || /^Douglas/.test(short) ? short : (short[0] ?? "").toLowerCase() + short.slice(1);
+}

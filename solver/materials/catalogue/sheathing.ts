@@ -132,7 +132,7 @@ export const sheathing: readonly CatalogueRow[] = [
   },
   {
     id: "insul_sheath_osb",
-    name: "Insulating sheathing, outer layer: OSB 11.1 mm with factory water-resistive overlay",
+    name: "OSB with factory water-resistive overlay (outer layer of insulating sheathing)",
     layer: "bulk",
     stock_mm: [11.1],
     density_kgm3: { value: 650, range: "575-700", flag: "MEMORY" },
@@ -151,7 +151,7 @@ export const sheathing: readonly CatalogueRow[] = [
   },
   {
     id: "insul_sheath_pir",
-    name: "Insulating sheathing, inner layer: polyisocyanurate laminated to OSB",
+    name: "Polyisocyanurate laminated to OSB (inner layer of insulating sheathing)",
     layer: "bulk",
     stock_mm: [13, 25, 38, 51],
     density_kgm3: { value: 32, range: "28-40", flag: "SEEN-RANGE" },
