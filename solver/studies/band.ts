@@ -1,6 +1,6 @@
 import { quantile, rankInputs } from "./ranking.ts";
 import type { Done } from "./study.ts";
-import type { MemberSummary } from "./summary.ts";
+import { holdsAll, type MemberSummary } from "./summary.ts";
 import type { Unknown } from "./unknowns.ts";
 
 /** The sample's spread, and which inputs it follows. */
@@ -11,7 +11,7 @@ export interface Band {
   readonly thirtyDayHumidity: readonly [number, number, number];
   /** By calendar month, January first: 10 % and 90 % of the wood's mean moisture content. */
   readonly woodMoisture_percent: readonly (readonly [number, number])[];
-  /** Share of the runs in which every finding holds. */
+  /** Share of the runs in which every deciding finding holds. */
   readonly holdingShare: number;
   /** Inputs by weight on the peak moisture content, heaviest first; null when the sample is too small to say. */
   readonly ranking: {
@@ -43,8 +43,7 @@ export function bandOf(tried: readonly Unknown[], sample: readonly (readonly num
       const values = runs.flatMap(({ summary }) => summary.woodMoisture_percent[month] ?? []);
       return [quantile(values, 0.1), quantile(values, 0.9)];
     }),
-    holdingShare:
-      runs.filter(({ summary }) => summary.findings.every((finding) => finding.holds !== false)).length / runs.length,
+    holdingShare: runs.filter(({ summary }) => holdsAll(summary) === true).length / runs.length,
     ranking:
       ranking === null
         ? null

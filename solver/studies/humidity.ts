@@ -5,12 +5,13 @@ import type { MonthlyAir } from "./monthly-air.ts";
 import { amount, phrase, type Phrase } from "./phrase.ts";
 import { humidityAtDewPoint, planeResistances } from "./ratio-rule.ts";
 import type { Done, Member, Study } from "./study.ts";
-import { findingKinds, worstMargin, type MemberSummary } from "./summary.ts";
+import { decidingFindings, findingKinds, worstMargin, type MemberSummary } from "./summary.ts";
 
 export interface HumidityQuestion {
   readonly case: Case;
   /** Winter humidities tried first, rising, 0..1. */
   readonly tried?: readonly number[];
+  /** Ids of the findings that must hold; by default those that decide a wall. Every other is given beside them. */
   readonly hold?: readonly string[];
   /** Air of the place and the room, for the monthly line by the dew point; null: left out. */
   readonly air?: MonthlyAir | null;
@@ -36,7 +37,7 @@ export interface HumidityAnswer {
   readonly path: string;
   readonly points: readonly HumidityPoint[];
   readonly limits: readonly HumidityLimit[];
-  /** Highest winter humidity that keeps them all; null: none looked at does, or not known yet. */
+  /** Highest winter humidity that keeps all that must hold; null: none looked at does, or not known yet. */
   readonly upTo: number | null;
   readonly beyondRange: boolean;
   readonly governing: string | null;
@@ -73,13 +74,15 @@ export function howHumid(question: HumidityQuestion): Study<HumidityAnswer> {
       .map(([key, summary]) => ({ winterHumidity: Number(key.slice(3)), summary }))
       .sort((a, b) => a.winterHumidity - b.winterHumidity);
   const limitsOf = (sorted: readonly HumidityPoint[]): HumidityLimit[] =>
-    (question.hold ?? findingKinds(sorted.map((point) => point.summary))).map((finding) => limitOf(sorted, finding));
+    findingKinds(sorted.map((point) => point.summary)).map((finding) => limitOf(sorted, finding));
+  const asked = (limits: readonly HumidityLimit[]): readonly HumidityLimit[] =>
+    limits.filter((limit) => (question.hold ?? decidingFindings).includes(limit.finding));
   return {
     id: `humidity:${base.option}/${base.path}`,
     members: tried.map(member),
     next: (done) => {
       if (done.size >= tried.length + mostRefinements) return [];
-      const open = governingLimit(limitsOf(points(done)));
+      const open = governingLimit(asked(limitsOf(points(done))));
       if (open?.between == null || open.between[1] - open.between[0] <= tolerance) return [];
       const [low, high] = open.between;
       const room = 0.15 * (high - low);
@@ -90,8 +93,8 @@ export function howHumid(question: HumidityQuestion): Study<HumidityAnswer> {
     reduce: (done) => {
       const sorted = points(done);
       const limits = limitsOf(sorted);
-      const broken = limits.some((limit) => limit.upTo === null);
-      const governing = governingLimit(limits);
+      const broken = asked(limits).some((limit) => limit.upTo === null);
+      const governing = governingLimit(asked(limits));
       const upTo = sorted.length < 2 || broken ? null : (governing?.upTo ?? sorted[sorted.length - 1]!.winterHumidity);
       const beyondRange = upTo !== null && governing === null;
       const line = question.air == null ? null : dewPointLine(base, question.air);

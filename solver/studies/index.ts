@@ -2,6 +2,8 @@
 export { answerOf, runStudy, together, type Done, type Member, type Study, type StudyProgress } from "./study.ts";
 export {
   findingKinds,
+  broken,
+  decidingFindings,
   holdsAll,
   limited,
   summarise,
@@ -28,15 +30,7 @@ export {
   type SideBySideAnswer,
   type SideBySideQuestion,
 } from "./side-by-side.ts";
-export {
-  brokenAt,
-  howThick,
-  type HowThickAnswer,
-  type HowThickQuestion,
-  type ThicknessNeed,
-  type ThicknessPoint,
-  type WorseThanNone,
-} from "./how-thick.ts";
+export { brokenAt, howThick, type HowThickAnswer, type HowThickQuestion, type WorseThanNone } from "./how-thick.ts";
 export { type Beside, type CodeRow, type Winter } from "./how-thick-beside.ts";
 export { stockThicknesses_m } from "./stock.ts";
 export { coldestSeason, monthlyAir, type MonthlyAir } from "./monthly-air.ts";
@@ -82,3 +76,4 @@ export {
 } from "./humidity.ts";
 export { swapsOf, whichSwaps, type Swap, type SwapRow, type SwapsAnswer } from "./swaps.ts";
 export { permeance_kgm2sPa, ratedConductivity_WmK, ratedResistance_m2KW } from "./material-figures.ts";
+export type { ThicknessHeld, ThicknessNeed, ThicknessPoint } from "./thickness-root.ts";

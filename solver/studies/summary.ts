@@ -172,13 +172,34 @@ function dryingTime(probe: ProbeSeries, threshold_percent: number, hours: number
   return { layer: probe.layer, threshold_percent, first_days: first, lasting_days: lasting };
 }
 
-/** Findings that carry a limit: those that a study can hold an answer against. */
-export const limited = (summary: MemberSummary): readonly Finding[] =>
-  summary.findings.filter((finding) => finding.limit !== null && finding.margin !== null);
+/**
+ * Findings that decide a wall: harm to wood, growth that is seen, water that gathers or stays. The others are shown and ask for a
+ * look: the dew point by hand, the 30-day rule that ANSI/ASHRAE 160 replaced by the mould index in 2016 (SEEN), fasteners, the room's
+ * face, and growth counted from a wet start.
+ */
+export const decidingFindings: readonly string[] = [
+  "decay",
+  "yearOnYear",
+  "mouldIndex",
+  "mouldIndexElsewhere",
+  "woodMoisture",
+  "woodMoistureElsewhere",
+  "woodMoistureInnerFace",
+  "condensate",
+  "freezeThaw",
+];
 
-/** True when no finding is broken; false when one is; null for a run that did not finish. */
+/** Findings that are held against a limit; those given for information only (`holds` is null) are not. */
+export const limited = (summary: MemberSummary): readonly Finding[] =>
+  summary.findings.filter((finding) => finding.limit !== null && finding.margin !== null && finding.holds !== null);
+
+/** The findings of a set that are broken. */
+export const broken = (summary: MemberSummary, ids: readonly string[] = decidingFindings): readonly Finding[] =>
+  summary.findings.filter((finding) => finding.holds === false && ids.includes(finding.id));
+
+/** True when no deciding finding is broken; false when one is; null for a run that did not finish. */
 export function holdsAll(summary: MemberSummary): boolean | null {
-  return summary.status === "finished" ? summary.findings.every((finding) => finding.holds !== false) : null;
+  return summary.status === "finished" ? broken(summary).length === 0 : null;
 }
 
 /** Worst margin among findings of one kind (all probes), in its own unit; null when the kind does not occur. */

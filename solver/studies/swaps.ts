@@ -5,7 +5,7 @@ import { ratedResistance_m2KW, ratedConductivity_WmK } from "./material-figures.
 import { condensingPlane, exteriorInsulation } from "./plane.ts";
 import { amount, phrase, type Phrase } from "./phrase.ts";
 import type { Study } from "./study.ts";
-import { holdsAll, limited, type MemberSummary } from "./summary.ts";
+import { broken, holdsAll, type MemberSummary } from "./summary.ts";
 
 /** One thing a builder may ask to put in place of another. */
 export interface Swap {
@@ -108,12 +108,8 @@ export function whichSwaps(aCase: Case): Study<SwapsAnswer> {
 /** True when no kind of finding that holds as drawn is broken after the swap. */
 function keepsFindings(drawn: MemberSummary, swapped: MemberSummary): boolean {
   if (holdsAll(swapped) === true) return true;
-  const brokenBefore = new Set(
-    limited(drawn)
-      .filter((finding) => finding.holds === false)
-      .map((finding) => finding.id),
-  );
-  return limited(swapped).every((finding) => finding.holds !== false || brokenBefore.has(finding.id));
+  const brokenBefore = new Set(broken(drawn).map((finding) => finding.id));
+  return broken(swapped).every((finding) => brokenBefore.has(finding.id));
 }
 
 function sentence(swap: Omit<Swap, "case">, summary: MemberSummary | null, keeps: boolean | null): Phrase {
@@ -127,6 +123,6 @@ function sentence(swap: Omit<Swap, "case">, summary: MemberSummary | null, keeps
       ? []
       : phrase` The sheathing peaks at ${amount("moisture", summary.peakMoisture_percent)}.`;
   if (keeps) return [...what, ": the findings hold.", ...peak];
-  const broken = limited(summary).filter((finding) => finding.holds === false).length;
-  return [...what, `: no. ${broken === 1 ? "One finding is" : `${broken} findings are`} broken.`, ...peak];
+  const count = broken(summary).length;
+  return [...what, `: no. ${count === 1 ? "One finding is" : `${count} findings are`} broken.`, ...peak];
 }

@@ -4,7 +4,7 @@ import { flipOf, flipMembers, type Flip } from "./flip-point.ts";
 import { amount, joined, phrase, type Phrase } from "./phrase.ts";
 import { latinHypercube } from "./space-filling.ts";
 import type { Done, Member, Study } from "./study.ts";
-import { holdsAll, type MemberSummary } from "./summary.ts";
+import { broken, holdsAll, type MemberSummary } from "./summary.ts";
 import { unknownsOf, usualUnknowns, valueAt, type Unknown, type UnknownOfCase } from "./unknowns.ts";
 
 export interface WhatIfQuestion {
@@ -183,7 +183,9 @@ const sizeOf = (bar: Bar): number => {
 function lead(answer: Omit<WhatIfAnswer, "lead">): Phrase {
   if (answer.base === null) return phrase`Not known yet: the wall as drawn has not been run.`;
   const holds = holdsAll(answer.base) === true;
-  const verdict = holds ? phrase`As drawn, every finding holds.` : phrase`As drawn, ${brokenWords(answer.base)}.`;
+  const verdict = holds
+    ? phrase`As drawn, every finding that decides holds.`
+    : phrase`As drawn, ${brokenWords(answer.base)}.`;
   const first = answer.flips[0];
   const most = answer.bars.find((bar) => bar.moisture_points.some((value) => value !== null));
   const moves = most === undefined ? [] : [phrase`${most.unknown.label} moves the answer most.`];
@@ -210,6 +212,6 @@ function lead(answer: Omit<WhatIfAnswer, "lead">): Phrase {
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function brokenWords(summary: MemberSummary): string {
-  const broken = summary.findings.filter((finding) => finding.holds === false).length;
-  return broken === 1 ? "one finding is broken" : `${broken} findings are broken`;
+  const count = broken(summary).length;
+  return count === 1 ? "one finding is broken" : `${count} findings are broken`;
 }

@@ -1,5 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { answerOf, howThick, planeResistances, roomDewPoint_C, runStudy, say, steadyFace_C, type HowThickAnswer, type Member } from "../../../solver/studies/index.ts";
+import {
+  answerOf,
+  howThick,
+  planeResistances,
+  roomDewPoint_C,
+  runStudy,
+  say,
+  steadyFace_C,
+  type HowThickAnswer,
+  type Member,
+} from "../../../solver/studies/index.ts";
 import { rsiPerR } from "../../../solver/units.ts";
 import { withThickness } from "../../../solver/studies/change-case.ts";
 import { fakeRun, frameWall, winter_C } from "./fake-run.ts";
@@ -29,28 +39,63 @@ describe("how thick", () => {
     expect(Math.abs(answer.needed_m! - exact)).toBeLessThan(0.0254 / 16);
     expect(answer.board_m!).toBeGreaterThanOrEqual(answer.needed_m!);
     expect(answer.margin_m!).toBeCloseTo(answer.board_m! - answer.needed_m!, 9);
-    expect(answer.points.filter((point) => point.stock && point.thickness_m < answer.board_m!).every((point) => point.summary.peakMoisture_percent! > 20)).toBe(true);
+    expect(
+      answer.points
+        .filter((point) => point.stock && point.thickness_m < answer.board_m!)
+        .every((point) => point.summary.peakMoisture_percent! > 20),
+    ).toBe(true);
   });
 
   it("says that a finding is out of reach when no thickness holds it", () => {
     const answer = answerOf(howThick(question), (member) => {
       const summary = run(member);
-      return { ...summary, findings: [...summary.findings, { ...summary.findings[0]!, id: "leakage", measured: 40, limit: 20, margin: -20, holds: false }] };
+      return {
+        ...summary,
+        findings: [
+          ...summary.findings,
+          { ...summary.findings[0]!, id: "decay", measured: 40, limit: 20, margin: -20, holds: false },
+        ],
+      };
     });
     expect(answer.needed_m).toBeNull();
     expect(answer.board_m).toBeNull();
-    expect(answer.outOfReach).toEqual(["leakage"]);
+    expect(answer.outOfReach).toEqual(["decay"]);
     expect(say(answer.lead, "ip")).toMatch(/Nothing up to 6 in\. holds every finding/);
   });
 
   it("says that none is needed when every finding holds bare", () => {
-    const answer = answerOf(howThick({ ...question, hold: ["thirtyDay"] }), (member) => {
+    const answer = answerOf(howThick({ ...question, hold: ["condensate"] }), (member) => {
       const summary = run(member);
       return { ...summary, findings: summary.findings.map((each) => ({ ...each, margin: 3, holds: true })) };
     });
     expect(answer.needed_m).toBe(0);
     expect(answer.board_m).toBe(0);
     expect(say(answer.lead, "si")).toMatch(/None is needed/);
+  });
+
+  it("keeps findings that only ask for a look apart from those that decide", () => {
+    const answer = answerOf(howThick(question), (member) => {
+      const summary = run(member);
+      const face = summary.coldestMonth.temperature_C;
+      return {
+        ...summary,
+        findings: [
+          ...summary.findings,
+          {
+            ...summary.findings[0]!,
+            id: "dewPointMargin",
+            measured: face,
+            limit: 4,
+            margin: face - 4,
+            holds: face >= 4,
+          },
+        ],
+      };
+    });
+    expect(answer.governing).toBe("woodMoisture");
+    expect(answer.everyFinding.governing).toBe("dewPointMargin");
+    expect(answer.everyFinding.needed_m!).toBeGreaterThan(answer.needed_m!);
+    expect(say(answer.lead, "ip")).toMatch(/To close those that ask for a look as well it takes/);
   });
 
   it("says when a thin board leaves the wood wetter than none", () => {
@@ -75,11 +120,21 @@ describe("how thick", () => {
   });
 
   it("sets the code row and the hand rule beside the answer and says why they differ", () => {
-    const row = { edition: "IRC 2021", row: "Table R702.7(3), zone 6, over 2x6", least_m2KW: 11.25 * rsiPerR, source: "IRC 2021 Table R702.7(3) (SEEN)" };
-    const answer = answerOf(howThick({ ...question, codeRow: row, winter: { outdoor_C: winter_C, room_C: 21, roomHumidity: 0.35 } }), run);
+    const row = {
+      edition: "IRC 2021",
+      row: "Table R702.7(3), zone 6, over 2x6",
+      least_m2KW: 11.25 * rsiPerR,
+      source: "IRC 2021 Table R702.7(3) (SEEN)",
+    };
+    const answer = answerOf(
+      howThick({ ...question, codeRow: row, winter: { outdoor_C: winter_C, room_C: 21, roomHumidity: 0.35 } }),
+      run,
+    );
     expect(answer.beside.code!.thickness_m).toBeCloseTo(11.25 * rsiPerR * 0.029, 6);
     expect(answer.beside.ratioRule!.thickness_m).toBeGreaterThan(answer.needed_m!);
-    expect(answer.beside.why.map((reason) => say(reason, "ip")).join(" ")).toMatch(/The row serves a whole zone.*asks for less than the hand rule/s);
+    expect(answer.beside.why.map((reason) => say(reason, "ip")).join(" ")).toMatch(
+      /The row serves a whole zone.*asks for less than the hand rule/s,
+    );
   });
 
   it("leaves the board out at no thickness, and leaks that met it meet its inward neighbour", () => {

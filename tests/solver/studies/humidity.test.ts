@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { answerOf, howHumid, roomDewPoint_C, say, planeResistances, steadyFace_C, type Member } from "../../../solver/studies/index.ts";
+import {
+  answerOf,
+  howHumid,
+  roomDewPoint_C,
+  say,
+  planeResistances,
+  steadyFace_C,
+  type Member,
+} from "../../../solver/studies/index.ts";
 import { withWinterHumidity, winterHumidityOf } from "../../../solver/studies/change-case.ts";
 import { fakeRun, frameWall, winter_C } from "./fake-run.ts";
 
@@ -25,13 +33,20 @@ describe("how humid may it be inside", () => {
   });
 
   it("says that the room is not the cause when the driest room breaks a finding", () => {
-    const answer = answerOf(howHumid({ case: { ...frameWall(0.05), leaks: [{ to: "strand", at: "inside", flow_m3hm2: 3 }] } }), run);
+    const answer = answerOf(
+      howHumid({ case: { ...frameWall(0.05), leaks: [{ to: "strand", at: "inside", flow_m3hm2: 3 }] } }),
+      run,
+    );
     expect(answer.upTo).toBeNull();
     expect(say(answer.lead, "si")).toMatch(/not what breaks this wall/);
   });
 
   it("gives a dew-point line by month whose least value is the hand rule's", () => {
-    const air = { outdoor_C: [-8, -6, 0, 7, 14, 19, 22, 20, 15, 9, 3, -4], room_C: new Array<number>(12).fill(21), roomHumidity: new Array<number>(12).fill(0.35) };
+    const air = {
+      outdoor_C: [-8, -6, 0, 7, 14, 19, 22, 20, 15, 9, 3, -4],
+      room_C: new Array<number>(12).fill(21),
+      roomHumidity: new Array<number>(12).fill(0.35),
+    };
     const answer = answerOf(howHumid({ case: frameWall(0.05), air }), run);
     expect(answer.dewPointRule!.month).toBe(0);
     expect(answer.dewPointLine![0]!).toBeLessThan(answer.dewPointLine![3]!);
@@ -40,8 +55,18 @@ describe("how humid may it be inside", () => {
   });
 
   it("moves every month by the same points where the room is given by months, and says so by its winter value", () => {
-    const room = withWinterHumidity({ method: "fixed", temperature_C: 21, relativeHumidity: [0.3, 0.3, 0.35, 0.4, 0.5, 0.55, 0.6, 0.6, 0.5, 0.4, 0.35, 0.3] }, 0.4);
+    const room = withWinterHumidity(
+      {
+        method: "fixed",
+        temperature_C: 21,
+        relativeHumidity: [0.3, 0.3, 0.35, 0.4, 0.5, 0.55, 0.6, 0.6, 0.5, 0.4, 0.35, 0.3],
+      },
+      0.4,
+    );
     expect(winterHumidityOf(room)).toBeCloseTo(0.4, 9);
-    expect(room.method === "fixed" && Array.isArray(room.relativeHumidity) && room.relativeHumidity[6]).toBeCloseTo(0.7, 9);
+    expect(room.method === "fixed" && Array.isArray(room.relativeHumidity) && room.relativeHumidity[6]).toBeCloseTo(
+      0.7,
+      9,
+    );
   });
 });

@@ -30,7 +30,10 @@ describe("space-filling sample", () => {
 describe("ranking of inputs", () => {
   it("finds the weights of a known linear function", () => {
     const sample = latinHypercube(64, 3, 11);
-    const ranking = rankInputs(sample, sample.map(([a, b, c]) => 4 * a! - 2 * b! + 0 * c! + 7))!;
+    const ranking = rankInputs(
+      sample,
+      sample.map(([a, b, c]) => 4 * a! - 2 * b! + 0 * c! + 7),
+    )!;
     // Standardised: 4 and -2 times equal spreads over the root of their squares, sqrt(20), if the columns were independent;
     // the sample's own chance correlation leaves a few hundredths.
     expect(ranking.weights[0]!).toBeCloseTo(4 / Math.sqrt(20), 1);
@@ -40,7 +43,16 @@ describe("ranking of inputs", () => {
   });
 
   it("refuses to rank from too few runs or a flat output", () => {
-    expect(rankInputs([[1, 2], [2, 3], [3, 5]], [1, 2, 3])).toBeNull();
+    expect(
+      rankInputs(
+        [
+          [1, 2],
+          [2, 3],
+          [3, 5],
+        ],
+        [1, 2, 3],
+      ),
+    ).toBeNull();
     expect(rankInputs([[1], [2], [3], [4]], [5, 5, 5, 5])).toBeNull();
   });
 

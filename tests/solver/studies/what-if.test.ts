@@ -1,5 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { answerOf, layerMayBeThere, runStudy, say, usualUnknowns, whatIf, type Member, type WhatIfAnswer } from "../../../solver/studies/index.ts";
+import {
+  answerOf,
+  layerMayBeThere,
+  runStudy,
+  say,
+  usualUnknowns,
+  whatIf,
+  type Member,
+  type WhatIfAnswer,
+} from "../../../solver/studies/index.ts";
 import { fakeRun, frameWall } from "./fake-run.ts";
 
 const run = (member: Member) => fakeRun(member.case);
@@ -23,20 +32,27 @@ describe("what if we are wrong", () => {
     expect(answer.bars[0]!.unknown.id).toBe("winterHumidity");
     expect(answer.bars[0]!.moisture_points[0]!).toBeLessThan(0);
     expect(answer.bars[0]!.moisture_points[1]!).toBeGreaterThan(0);
-    expect(answer.pessimist!.summary.peakMoisture_percent!).toBeGreaterThan(Math.max(...answer.bars.flatMap((bar) => bar.high?.peakMoisture_percent ?? 0)));
+    expect(answer.pessimist!.summary.peakMoisture_percent!).toBeGreaterThan(
+      Math.max(...answer.bars.flatMap((bar) => bar.high?.peakMoisture_percent ?? 0)),
+    );
   });
 
   it("finds the input that turns the answer over first, and where", () => {
     const answer = answerOf(whatIf({ case: frameWall(0.0508) }), run);
     const flip = answer.flips.find((each) => each.unknown.id === "winterHumidity")!;
     const peakAt = (humidity: number): number => {
-      const [member] = whatIf({ case: frameWall(0.0508), unknowns: [{ ...usualUnknowns.find((each) => each.id === "winterHumidity")!, high: humidity }] }).members.filter((each) => each.key === "winterHumidity:high");
+      const [member] = whatIf({
+        case: frameWall(0.0508),
+        unknowns: [{ ...usualUnknowns.find((each) => each.id === "winterHumidity")!, high: humidity }],
+      }).members.filter((each) => each.key === "winterHumidity:high");
       return fakeRun(member!.case).peakMoisture_percent!;
     };
     expect(peakAt(flip.between[0])).toBeLessThanOrEqual(20);
     expect(peakAt(flip.between[1])).toBeGreaterThan(20);
     expect(Math.abs(flip.between[1] - flip.between[0])).toBeLessThan(0.25 / 8);
-    expect(answer.flips.map((each) => each.distance)).toEqual(answer.flips.map((each) => each.distance).sort((a, b) => a - b));
+    expect(answer.flips.map((each) => each.distance)).toEqual(
+      answer.flips.map((each) => each.distance).sort((a, b) => a - b),
+    );
     expect(say(answer.lead, "ip")).toMatch(/First to break it: /);
   });
 
