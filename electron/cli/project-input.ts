@@ -1,4 +1,4 @@
-import { dirname, resolve } from "node:path";
+import { basename, dirname, resolve } from "node:path";
 import type { Checked, Issue } from "../../climate/index.ts";
 import { casesOf, demoProject, openProject, type Case, type NamedTexts, type Project } from "../../solver/index.ts";
 import { wholeNumberOption } from "./args.ts";
@@ -23,12 +23,14 @@ export interface ProjectInput {
 type Read =
   { readonly ok: true; readonly value: ProjectInput } | { readonly ok: false; readonly issues: readonly Issue[] };
 
+const weatherPlace = "site.weather.file";
+
 /** Files that a project names: weather, logged rooms. */
 function namedFiles(project: Project): { readonly name: string; readonly place: string }[] {
   const named: { name: string; place: string }[] = [];
   const weather = project.site?.weather;
   if (weather !== undefined && "file" in weather)
-    named.push({ name: weather.file as string, place: "site.weather.file" });
+    named.push({ name: weather.file as string, place: weatherPlace });
   const indoor = project.indoor;
   if (indoor !== undefined && indoor.method === "logger") named.push({ name: indoor.file, place: "indoor.file" });
   return named;
@@ -54,14 +56,15 @@ export async function readProject(file: string, given: Given): Promise<Read> {
   if (weather !== undefined) {
     if (project.site === undefined)
       throw new UsageError("--weather was given, but this project is a laboratory case without a site. Leave it out.");
-    project = { ...project, site: { ...project.site, weather: { file: weather } } };
+    project = { ...project, site: { ...project.site, weather: { file: basename(weather) } } };
   }
 
   const files: Record<string, string> = {};
   const issues: Issue[] = [];
   for (const { name, place } of namedFiles(project)) {
     // What the user types is relative to the user; what the project names is relative to the project.
-    const path = name === weather ? resolve(name) : resolve(dirname(file), name);
+    const replaced = place === weatherPlace && weather !== undefined;
+    const path = replaced ? resolve(weather) : resolve(dirname(file), name);
     const read = await readInput(path, place);
     if (read.ok) files[name] = read.value;
     else issues.push(...read.issues);

@@ -4,10 +4,16 @@ import { spawn } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { buildStale, root, targets } from "./targets.mjs";
+import { buildTarget, isStale, root, targets } from "./targets.mjs";
 
 const args = process.argv.slice(2);
 const files = args.filter((arg) => !arg.startsWith("--"));
+
+async function build(names) {
+  const stale = names.filter(isStale);
+  if (stale.length > 0) console.log("Building the window (a few seconds, only after changes) ...");
+  for (const name of stale) await buildTarget(name);
+}
 
 /** Electron's program where it has been fetched already. Loading the `electron` module instead would start a download. */
 function electronProgram() {
@@ -56,7 +62,7 @@ function openWindow(program) {
 }
 
 async function serve(reason) {
-  await buildStale(["renderer", "main"]);
+  await build(["renderer", "main"]);
   const { serveLocally } = await import(pathToFileURL(join(root, targets.main.out, "serve.js")).href);
   const wanted = Number(process.env.PORT ?? 5300);
   const server = await serveLocally(join(root, targets.renderer.out), wanted).catch(() =>
@@ -70,7 +76,7 @@ async function serve(reason) {
 const reason = noWindowBecause();
 if (reason !== null) await serve(reason);
 else {
-  await buildStale(["renderer", "main", "preload"]);
+  await build(["renderer", "main", "preload"]);
   const program = electronProgram() ?? (args.includes("--no-download") ? null : await fetchElectron());
   const failure =
     program === null ? "Electron's program is not here and could not be fetched." : await openWindow(program);

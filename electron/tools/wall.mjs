@@ -15,8 +15,7 @@ if (isStale("cli")) {
     await buildTarget("cli", { quiet: true });
   } catch (error) {
     const words = stripVTControlCharacters(error instanceof Error ? error.message : String(error));
-    process.stderr.write(`The command line could not be built: ${words.slice(0, 600)}
-`);
+    process.stderr.write(`The command line could not be built: ${words.slice(0, 600)}\n`);
     process.exit(2);
   }
 }
