@@ -2,7 +2,6 @@
 export { reportOf } from "./report-of.ts";
 export { reportHtml, type ReportDress } from "./report-html.ts";
 export { reportCsv, reportText } from "./report-text.ts";
-export { retarderClass } from "./official-page.ts";
 export type { Paper } from "./report-style.ts";
 export type {
   Block,

@@ -1,5 +1,5 @@
-import { permeance_kgm2sPa, ratedResistance_m2KW, sayAmount, amount, type UnitSystem } from "../studies/index.ts";
-import type { CaseLayer } from "../model/index.ts";
+import { permeance_kgm2sPa, sayAmount, amount, type UnitSystem } from "../studies/index.ts";
+import { ratedResistance_m2KW, retarderClass, type CaseLayer } from "../model/index.ts";
 import { kgm2sPaPerPerm } from "../units.ts";
 import type { Block, ReportedOption, ReportInput, ReportPage } from "./report.ts";
 
@@ -51,13 +51,6 @@ function codeTable(input: ReportInput): Block {
     ]),
     note: "Check your adopted edition and local amendments.",
   };
-}
-
-/** Class of a vapour retarder by its dry-cup permeance [perm]. Source: IRC 2021 Table R702.7(1) (SEEN): I to 0.1, II to 1.0, III to 10 perm. */
-export function retarderClass(perm: number): string {
-  if (perm <= 0.1) return "I";
-  if (perm <= 1) return "II";
-  return perm <= 10 ? "III" : "none";
 }
 
 /** Humidity of the dry-cup and the wet-cup test, means of both sides. Source: ASTM E96 methods A and B (MEMORY). */

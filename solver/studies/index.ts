@@ -75,5 +75,6 @@ export {
   type HumidityQuestion,
 } from "./humidity.ts";
 export { swapsOf, whichSwaps, type Swap, type SwapRow, type SwapsAnswer } from "./swaps.ts";
-export { permeance_kgm2sPa, ratedConductivity_WmK, ratedResistance_m2KW } from "./material-figures.ts";
+export { permeance_kgm2sPa, ratedConductivity_WmK } from "./material-figures.ts";
 export type { ThicknessHeld, ThicknessNeed, ThicknessPoint } from "./thickness-root.ts";
+export { codeRowOf } from "./code-row.ts";

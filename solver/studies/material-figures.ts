@@ -9,13 +9,6 @@ export function ratedConductivity_WmK(material: Material): number | null {
   return conductivity.dry_WmK;
 }
 
-/** Thermal resistance of a layer as rated: thickness over rated conductivity, or a fixed resistance [m2 K/W]. */
-export function ratedResistance_m2KW(material: Material, thickness_m: number): number {
-  if (material.thermalResistance_m2KW !== undefined) return material.thermalResistance_m2KW;
-  const conductivity = ratedConductivity_WmK(material);
-  return conductivity === null ? 0 : thickness_m / conductivity;
-}
-
 /** Vapour permeance of a layer at a mean relative humidity (0..1), still air at 20 degC 1.95e-10 kg/(m s Pa) [kg/(m2 s Pa)]; null where unknown. */
 export function permeance_kgm2sPa(material: Material, thickness_m: number, relativeHumidity: number): number | null {
   if (material.permeance_kgm2sPa !== undefined) return logPoint(material.permeance_kgm2sPa, relativeHumidity);

@@ -1,7 +1,6 @@
-import type { Case } from "../model/index.ts";
+import { ratedResistance_m2KW, type Case } from "../model/index.ts";
 import { dewPoint_C, saturationPressure_Pa } from "../physics/steady/saturation-pressure.ts";
 import { rsiPerR } from "../units.ts";
-import { ratedResistance_m2KW } from "./material-figures.ts";
 import { condensingPlane } from "./plane.ts";
 
 /** Resistances on either side of the condensing plane [m2 K/W]. */

@@ -1,8 +1,7 @@
-import type { Case } from "../model/index.ts";
+import { ratedResistance_m2KW, type Case } from "../model/index.ts";
 import { sumOver } from "./budget.ts";
 import { monthNames } from "./calendar.ts";
 import { shareInward } from "./drying.ts";
-import { ratedResistance_m2KW } from "./material-figures.ts";
 import { amount, phrase, type Phrase } from "./phrase.ts";
 import type { Done, Study } from "./study.ts";
 import { holdsAll, type MemberSummary } from "./summary.ts";

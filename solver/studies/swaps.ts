@@ -1,7 +1,7 @@
-import { materialAtThickness, type Case, type CaseLayer } from "../model/index.ts";
+import { materialAtThickness, ratedResistance_m2KW, type Case, type CaseLayer } from "../model/index.ts";
 import { materialById } from "../materials/index.ts";
 import { withLayer } from "./change-case.ts";
-import { ratedResistance_m2KW, ratedConductivity_WmK } from "./material-figures.ts";
+import { ratedConductivity_WmK } from "./material-figures.ts";
 import { condensingPlane, exteriorInsulation } from "./plane.ts";
 import { amount, phrase, type Phrase } from "./phrase.ts";
 import type { Study } from "./study.ts";
