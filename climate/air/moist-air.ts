@@ -42,32 +42,38 @@ export function standardPressure_Pa(elevation_m: number): number {
 }
 
 /**
- * Thermodynamic wet-bulb temperature [degC], of an iced bulb below 0 degC.
+ * Thermodynamic wet-bulb temperature [degC].
+ *
+ * At 0 degC the balances over ice and over water do not meet: for a narrow band of dry air both an iced bulb a little below and a wet
+ * one a little above 0 satisfy theirs. The iced one is taken.
  * @param temperature_C      -60..80
  * @param vapourPressure_Pa  up to saturation
  * Source: ASHRAE Handbook Fundamentals, psychrometrics chapter, the two energy balances over water and ice.
  */
 export function wetBulb_C(temperature_C: number, vapourPressure_Pa: number, pressure_Pa: number): number {
   const ratio = humidityRatio(vapourPressure_Pa, pressure_Pa);
-  let low = temperature_C - 60;
-  let high = temperature_C;
-  // The saturated air at the bulb holds more the warmer the bulb: a rising function, so halving cannot fail.
+  const iced = temperature_C <= 0 || ratioOverIce(temperature_C, 0, pressure_Pa) >= ratio;
+  const balance = iced ? ratioOverIce : ratioOverWater;
+  let low = iced ? temperature_C - 60 : 0;
+  let high = iced ? Math.min(0, temperature_C) : temperature_C;
+  // Either balance rises with the bulb's temperature, so halving cannot fail.
   for (let step = 0; step < 60 && high - low > 1e-9; step++) {
     const middle = 0.5 * (low + high);
-    if (ratioAtWetBulb(temperature_C, middle, pressure_Pa) < ratio) low = middle;
+    if (balance(temperature_C, middle, pressure_Pa) < ratio) low = middle;
     else high = middle;
   }
   return 0.5 * (low + high);
 }
 
-function ratioAtWetBulb(temperature_C: number, wetBulb: number, pressure_Pa: number): number {
-  if (wetBulb >= 0) {
-    const saturated = humidityRatio(saturationPressure_Pa(wetBulb), pressure_Pa);
-    return (
-      ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (temperature_C - wetBulb)) /
-      (2501 + 1.86 * temperature_C - 4.186 * wetBulb)
-    );
-  }
+function ratioOverWater(temperature_C: number, wetBulb: number, pressure_Pa: number): number {
+  const saturated = humidityRatio(saturationPressure_Pa(wetBulb), pressure_Pa);
+  return (
+    ((2501 - 2.326 * wetBulb) * saturated - 1.006 * (temperature_C - wetBulb)) /
+    (2501 + 1.86 * temperature_C - 4.186 * wetBulb)
+  );
+}
+
+function ratioOverIce(temperature_C: number, wetBulb: number, pressure_Pa: number): number {
   const saturated = humidityRatio(saturationPressureOverIce_Pa(wetBulb), pressure_Pa);
   return (
     ((2830 - 0.24 * wetBulb) * saturated - 1.006 * (temperature_C - wetBulb)) /
