@@ -1,6 +1,7 @@
 import * as Comlink from "comlink";
 import type { WeatherYear } from "../climate/index.ts";
 import { loadsOf, simulate, weatherOf, type Case } from "../solver/index.ts";
+import { surveyExposure } from "./exposure/survey.ts";
 import { messageTurns } from "./solver-pool/message-turn.ts";
 import { transferablesOf } from "./solver-pool/transferables.ts";
 import type { RunOutcome, SolverWorker } from "./solver-pool/worker-contract.ts";
@@ -22,6 +23,8 @@ const worker: SolverWorker = {
     stopped.delete(id);
     return Comlink.transfer(outcome, transferablesOf(outcome));
   },
+
+  survey: (project) => surveyExposure(project, files),
 
   stop(id) {
     stopped.add(id);

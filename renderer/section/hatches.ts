@@ -31,7 +31,8 @@ const spacing = (rect: CutRect, atHalfScale: number, least: number): number => M
 function slanted(rect: CutRect, step: number, slope: number, offset = 0): string {
   const { x, y, width, height } = rect;
   const run = height / slope;
-  const first = Math.floor((-Math.abs(run) - step) / step) * step + offset;
+  // Counted from the paper's edge, so that the hatch runs on from core to core.
+  const first = Math.floor((x - Math.abs(run) - step) / step) * step - x + offset;
   let path = "";
   for (let start = first; start < width + Math.abs(run) + step; start += step) {
     path += `M${n(x + start)} ${n(y + height)}L${n(x + start + run)} ${n(y)}`;

@@ -1,5 +1,6 @@
 import type { Issue } from "../../climate/index.ts";
-import type { Case, RunResult } from "../../solver/index.ts";
+import type { Case, Project, RunResult } from "../../solver/index.ts";
+import type { SurveyOutcome } from "../exposure/survey.ts";
 
 /** What came of one run: a result (finished, stopped or failed in mid-run), or the reasons why it could not begin. */
 export type RunOutcome =
@@ -11,6 +12,8 @@ export interface SolverWorker {
   /** Keeps the text of a weather or logger file for later runs. */
   keepFile(name: string, text: string): void;
   run(id: number, aCase: Case, onProgress: (done: number, of: number) => void): Promise<RunOutcome>;
+  /** Weather and room of a project, day by day. */
+  survey(project: Project): SurveyOutcome;
   /** Ends run `id` at its next pause and keeps what was computed. */
   stop(id: number): void;
 }

@@ -92,3 +92,15 @@ export const share = (value: number): string => {
   const percent = value * 100;
   return `${figure(percent, percent > 0 && percent < 0.95 ? 1 : 0)} %`;
 };
+
+/** A height or distance: "16 ft" or "5.0 m". */
+export const distanceText = (distance_m: number, units: Units): string =>
+  units === "si"
+    ? `${figure(distance_m, 1)} m`
+    : `${figure(distance_m / (12 * metrePerInch), 1).replace(/\.0$/, "")} ft`;
+
+/** Driven rain on a face: "38 in." would mislead, so mass or its depth: "120 L/m²" or "2.9 gal/ft²". */
+export const rainOnFaceText = (mass_kgm2: number, units: Units): string =>
+  units === "si"
+    ? `${figure(mass_kgm2, 0)} L/m²`
+    : `${figure((mass_kgm2 * 0.3048 ** 2) / 3.785411784, mass_kgm2 < 400 ? 1 : 0)} gal/ft²`;

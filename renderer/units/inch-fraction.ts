@@ -9,7 +9,7 @@ export interface TapeInches {
 
 const ticks = 16;
 /** How far a length may lie from a tick and still be read as that tick [in]. */
-const reading_in = 1 / 200;
+const reading_in = 1 / 64;
 
 /** A length to the sixteenth; null where it lies between the ticks. */
 export function tapeInches(length_m: number): TapeInches | null {

@@ -4,3 +4,4 @@ export { inchText, tapeInches } from "./inch-fraction.ts";
 export { Fraction, fractionParts, Length, Sentence } from "./length.tsx";
 
 export { parseNumber, parseThickness, type Parsed } from "./parse-length.ts";
+export { parseDistance, parsePlain, parseShare, parseTemperature } from "./parse-quantity.ts";

@@ -7,6 +7,8 @@ export interface ControlRun {
   readonly layerIds: readonly (string | null)[];
   /** For each path: true where the line does not run on from the path before. */
   readonly brokenBefore: readonly boolean[];
+  /** For each path: framing crosses it there, as it always does; counted in U, no break. */
+  readonly bridgedBefore: readonly boolean[];
   /** Which layers do it, or where it stops and what to do. */
   readonly words: string;
   readonly breaks: number;

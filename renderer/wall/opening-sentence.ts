@@ -17,7 +17,9 @@ export function openingSentence(option: Option, runs: readonly ControlRun[]): st
       : option.paths.length === 2
         ? "through both paths"
         : `through all ${count(option.paths.length)} paths`;
-  const whole = runs.filter((run) => run.breaks === 0).map((run) => roleTitles[run.role].toLowerCase());
+  const whole = runs
+    .filter((run) => run.breaks === 0 && run.layerIds.some((id) => id !== null) && !run.bridgedBefore.includes(true))
+    .map((run) => roleTitles[run.role].toLowerCase());
   const broken = runs.filter((run) => run.breaks > 0);
   const sentences = [];
   if (whole.length > 0) {
@@ -25,12 +27,20 @@ export function openingSentence(option: Option, runs: readonly ControlRun[]): st
     sentences.push(`${capital(list(whole))} control ${verb} unbroken ${through}.`);
   }
   for (const run of broken) {
-    const places = option.paths.filter((_, index) => run.brokenBefore[index] || run.layerIds[index] === null);
+    const places = option.paths.filter((_, index) => run.brokenBefore[index]);
     sentences.push(
       places.length === option.paths.length
         ? `No layer is the ${roleTitles[run.role].toLowerCase()} control.`
         : `${roleTitles[run.role]} control stops at the ${list(places.map((path) => nameOfPath(path).toLowerCase()))}.`,
     );
+  }
+  for (const run of runs) {
+    const bridged = option.paths.filter((_, index) => run.bridgedBefore[index] && !run.brokenBefore[index]);
+    if (bridged.length > 0) {
+      sentences.push(
+        `The ${list(bridged.map((path) => nameOfPath(path).toLowerCase()))} ${bridged.length === 1 ? "crosses" : "cross"} the insulation.`,
+      );
+    }
   }
   return sentences.join(" ");
 }

@@ -1,32 +1,23 @@
-import { nameOfPath, type Option, type Path } from "../../solver/index.ts";
+import { nameOfPath, type Option, type Path, type WholeWall } from "../../solver/index.ts";
 import { view, type Units } from "../state/index.ts";
 import { resistanceFigure, share, transmittanceText } from "../units/index.ts";
 import "./paths-table.css";
-
-export interface PathHeat {
-  readonly pathId: string;
-  readonly resistance_m2KW: number;
-  /** Of the whole wall's heat loss, 0..1. */
-  readonly heatShare: number;
-}
 
 interface PathsTableProps {
   readonly option: Option;
   readonly path: Path;
   readonly units: Units;
-  readonly heats: readonly PathHeat[];
-  readonly whole: { readonly resistance_m2KW: number; readonly transmittance_Wm2K: number } | null;
-  readonly note: string;
+  readonly whole: WholeWall;
 }
 
 /** How much of the wall each path is, and how much of the heat leaves through it. */
-export function PathsTable({ option, path, units, heats, whole, note }: PathsTableProps) {
-  const most = Math.max(...heats.map(({ heatShare }) => heatShare), 0.01);
+export function PathsTable({ option, path, units, whole }: PathsTableProps) {
+  const most = Math.max(...whole.paths.map(({ heatShare }) => heatShare), 0.01);
   return (
     <>
       <div className="head">
         <h2>Paths</h2>
-        <span className="note">{note}</span>
+        <span className="note">framing {share(whole.framingShare)}</span>
       </div>
       <table className="table paths">
         <thead>
@@ -41,7 +32,7 @@ export function PathsTable({ option, path, units, heats, whole, note }: PathsTab
         </thead>
         <tbody>
           {option.paths.map((candidate) => {
-            const heat = heats.find(({ pathId }) => pathId === candidate.id);
+            const heat = whole.paths.find(({ id }) => id === candidate.id);
             return (
               <tr key={candidate.id}>
                 <th scope="row">
@@ -54,8 +45,8 @@ export function PathsTable({ option, path, units, heats, whole, note }: PathsTab
                     {nameOfPath(candidate)}
                   </button>
                 </th>
-                <td className="figure">{candidate.areaShare === undefined ? "—" : share(candidate.areaShare)}</td>
-                <td className="figure">{heat ? resistanceFigure(heat.resistance_m2KW, units) : "—"}</td>
+                <td className="figure">{heat ? share(heat.areaShare) : "—"}</td>
+                <td className="figure">{heat ? resistanceFigure(heat.R_m2KW, units) : "—"}</td>
                 <td className="paths-heat">
                   {heat && (
                     <>
@@ -68,17 +59,18 @@ export function PathsTable({ option, path, units, heats, whole, note }: PathsTab
             );
           })}
         </tbody>
-        {whole && (
-          <tfoot>
-            <tr>
-              <th scope="row">Whole wall</th>
-              <td className="figure">100 %</td>
-              <td className="figure">{resistanceFigure(whole.resistance_m2KW, units)}</td>
-              <td className="paths-heat paths-u">{transmittanceText(whole.transmittance_Wm2K, units)}</td>
-            </tr>
-          </tfoot>
-        )}
+        <tfoot>
+          <tr>
+            <th scope="row">Whole wall</th>
+            <td className="figure">100 %</td>
+            <td className="figure">{resistanceFigure(whole.R_m2KW, units)}</td>
+            <td className="paths-heat paths-u">{transmittanceText(whole.U_Wm2K, units)}</td>
+          </tr>
+        </tfoot>
       </table>
+      <p className="note">
+        By {whole.method}.{whole.notes.map((line) => ` ${line}`)}
+      </p>
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from "react";
-import { lookupFor } from "../../solver/index.ts";
+import { boundary, lookupFor, wholeWall } from "../../solver/index.ts";
 import { useActiveOption, useActivePath, useProject, useUnits, useViewStore, view } from "../state/index.ts";
 import { Sentence } from "../units/index.ts";
 import { BoundaryRegister } from "./boundary-register.tsx";
@@ -10,7 +10,7 @@ import { PathsTable } from "./paths-table.tsx";
 import { LayerSchedule } from "./schedule/layer-schedule.tsx";
 import { MaterialDialog } from "./schedule/material-dialog.tsx";
 import { useSize } from "./use-size.ts";
-import { controlRuns } from "./wall-facts.ts";
+import { controlRuns, deducedRoles } from "./wall-facts.ts";
 import "./sheet.css";
 
 /** The wall as its architect draws it: the paths cut to scale with their control lines, and the schedule that edits them. */
@@ -22,7 +22,9 @@ export default function WallSheet() {
   const layer = useViewStore((state) => state.layer);
   const [board, size] = useSize<HTMLDivElement>();
   const lookup = useMemo(() => lookupFor(project), [project]);
-  const runs = useMemo(() => controlRuns(option, project), [option, project]);
+  const report = useMemo(() => boundary(option, project), [option, project]);
+  const runs = useMemo(() => controlRuns(report), [report]);
+  const whole = useMemo(() => wholeWall(option, project), [option, project]);
   const { ratio } = useMemo(() => layOut(option, lookup, roomWithin(size)), [option, lookup, size]);
   const chosen = path.layers.some((candidate) => candidate.id === layer) ? layer : (path.layers[0]?.id ?? null);
 
@@ -63,13 +65,13 @@ export default function WallSheet() {
             lookup={lookup}
             units={units}
             chosen={chosen}
-            deduced={{}}
-            resistance_m2KW={null}
+            deduced={deducedRoles(report, path)}
+            resistance_m2KW={whole.paths.find((candidate) => candidate.id === path.id)?.R_m2KW ?? null}
             note=""
           />
         </section>
         <section data-pane="Paths" tabIndex={-1} aria-label="Paths">
-          <PathsTable option={option} path={path} units={units} heats={[]} whole={null} note="" />
+          <PathsTable option={option} path={path} units={units} whole={whole} />
         </section>
       </div>
       <MaterialDialog project={project} option={option} path={path} lookup={lookup} units={units} />

@@ -1,25 +1,45 @@
-import type { ControlRole, Option, Path, Project } from "../../solver/index.ts";
-import { nameOfPath } from "../../solver/index.ts";
-import { controlRoles, roleTitles, type ControlRun } from "./control-roles.ts";
+import type { BoundaryReport, ControlRole, Path } from "../../solver/index.ts";
+import { controlRoles, type ControlRun } from "./control-roles.ts";
 
-/** The layer that is set to play a role in a path. */
-const setLayer = (path: Path, role: ControlRole): string | null =>
-  path.layers.find((layer) => layer.roles?.includes(role))?.id ?? null;
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-export function controlRuns(option: Option, project: Project): readonly ControlRun[] {
-  void project;
+/** The role's layers, each named once: "housewrap; strand board at the rim joist". */
+function layerWords(report: BoundaryReport, role: ControlRole): string {
+  const named = new Map<string, string[]>();
+  for (const { name: pathName, roles } of report.paths) {
+    const played = roles.find((one) => one.role === role);
+    if (!played || played.layer === null) continue;
+    named.set(played.name, [...(named.get(played.name) ?? []), pathName.toLowerCase()]);
+  }
+  const [main, ...others] = [...named].sort(([, one], [, other]) => other.length - one.length);
+  if (!main) return "no layer is set for it, and none can be deduced";
+  return [lowered(main[0]), ...others.map(([name, paths]) => `${lowered(name)} at the ${paths.join(" and ")}`)].join(
+    "; ",
+  );
+}
+
+/** The four control lines as the boundary report tells them. */
+export function controlRuns(report: BoundaryReport): readonly ControlRun[] {
   return controlRoles.map((role) => {
-    const layerIds = option.paths.map((path) => setLayer(path, role));
-    const missing = option.paths.filter((_, index) => layerIds[index] === null);
+    const own = report.breaks.filter((one) => one.role === role);
+    const breaks = own.filter((one) => one.kind === "break");
+    const first = breaks[0] ?? own[0];
     return {
       role,
-      layerIds,
-      brokenBefore: layerIds.map((id) => id === null),
-      breaks: missing.length,
-      words:
-        missing.length === 0
-          ? `${roleTitles[role]} control runs through`
-          : `no layer is set for it in ${missing.map(nameOfPath).join(", ").toLowerCase()}`,
+      layerIds: report.paths.map(({ roles }) => roles.find((one) => one.role === role)?.layer ?? null),
+      brokenBefore: report.paths.map(({ path }) => breaks.some((one) => one.path === path)),
+      bridgedBefore: report.paths.map(({ path }) => own.some((one) => one.path === path && one.kind === "bridge")),
+      words: first ? `${first.statement} ${first.remedy}` : layerWords(report, role),
+      breaks: breaks.length,
     };
   });
+}
+
+/** Roles that nobody set on this path, and the layers that were taken for them. */
+export function deducedRoles(
+  report: BoundaryReport,
+  path: Path,
+): Readonly<Partial<Record<ControlRole, string | null>>> {
+  const roles = report.paths.find((one) => one.path === path.id)?.roles ?? [];
+  return Object.fromEntries(roles.filter(({ by }) => by === "deduced").map(({ role, layer }) => [role, layer]));
 }

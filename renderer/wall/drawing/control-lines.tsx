@@ -39,8 +39,9 @@ function trace(run: ControlRun, layout: CoreLayout): Drawn | null {
     const next = cores[index + 1];
     const to = next ? (next.adjoins ? next.x : (core.x + core.width + next.x) / 2) : layout.width + 12;
     const here = heights[index] ?? null;
-    const broken = here === null || (run.brokenBefore[index] ?? false);
-    if (broken && index > 0 && (drawing || here !== null)) rings.push({ x: from, y });
+    const told = run.brokenBefore[index] ?? false;
+    const broken = here === null || told;
+    if (told && index > 0) rings.push({ x: from, y });
     if (here === null) {
       ghost += `M${from} ${y}H${to}`;
       drawing = false;

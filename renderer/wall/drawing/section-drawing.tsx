@@ -49,12 +49,15 @@ export function SectionDrawing(props: SectionDrawingProps) {
 
   return (
     <div className="section-drawing" style={{ width, height }}>
-      {layout.cores.map((core) => (
+      {layout.cores.map((core, index) => (
         <button
           key={core.path.id}
           type="button"
           className="core-name"
-          style={{ left: dimensionWidth + core.x, maxWidth: Math.max(core.width + 22, 70) }}
+          style={{
+            left: dimensionWidth + core.x,
+            maxWidth: (layout.cores[index + 1]?.x ?? layout.width + 44) - core.x - 6,
+          }}
           aria-pressed={core.path.id === path.id}
           onClick={() => onChoosePath(core.path.id)}
         >

@@ -1,6 +1,6 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { Autocomplete, Input, Label, ListBox, ListBoxItem, SearchField, Text } from "react-aria-components";
-import { catalogue, type Material } from "../../../solver/index.ts";
+import { findMaterials, type Material } from "../../../solver/index.ts";
 import type { Units } from "../../state/index.ts";
 import { lengthText, permeanceFigure, permeanceUnit, resistanceText } from "../../units/index.ts";
 import { layerFigures } from "../layer-figures.ts";
@@ -19,15 +19,6 @@ interface Row {
   readonly stock_m: number | null;
   readonly figures: string;
 }
-
-/** Every word that is typed must stand somewhere in name, group or id. */
-const contains = (text: string, typed: string): boolean => {
-  const plain = text.toLowerCase();
-  return typed
-    .toLowerCase()
-    .split(/\s+/)
-    .every((word) => plain.includes(word));
-};
 
 function rowOf(material: Material, stock_m: number | null, units: Units): Row {
   const layer = { id: material.id, material, ...(stock_m === null ? {} : { thickness_m: stock_m }) };
@@ -50,18 +41,21 @@ function rowOf(material: Material, stock_m: number | null, units: Units): Row {
 
 /** The catalogue and the project's own materials, searched by trade name. */
 export function MaterialSearch({ own, units, onChoose }: MaterialSearchProps) {
+  const [words, setWords] = useState("");
   const rows = useMemo(
     () => [
-      ...own.map((material) => rowOf(material, null, units)),
-      ...catalogue.map((material) =>
+      ...own
+        .filter((material) => material.name.toLowerCase().includes(words.trim().toLowerCase()))
+        .map((material) => rowOf(material, null, units)),
+      ...findMaterials(words).map((material) =>
         rowOf(material, material.kind === "membrane" ? null : (material.stock_m[0] ?? 0.1), units),
       ),
     ],
-    [own, units],
+    [own, units, words],
   );
   return (
     <div className="material-search">
-      <Autocomplete filter={contains}>
+      <Autocomplete inputValue={words} onInputChange={setWords}>
         <SearchField autoFocus className="search-field">
           <Label>Search by trade name, such as foam, strand board, paint</Label>
           <Input className="field" />

@@ -30,6 +30,11 @@ export function ThicknessCell(props: ThicknessCellProps) {
   };
   const settle = (): boolean => {
     if (draft === null) return true;
+    // Looked at and left as it was: the figure is kept as it stands, not as it is rounded for reading.
+    if (draft === lengthEntry(thickness_m, units)) {
+      end();
+      return true;
+    }
     const read = parseThickness(draft, units, conductivity_WmK);
     if (!read.ok) {
       setWrong(true);
