@@ -116,16 +116,17 @@ export function evaluate(
 ): number {
   const outOfRange = nodeStates(wall, work);
   if (outOfRange >= 0) return outOfRange;
-  slotProperties(wall, work);
-  storage(wall, work);
+  work.stored.fill(0);
+  work.capacity.fill(0);
+  slotProperties(wall, work, derivatives);
+  films(wall, work);
   work.rate.fill(0);
   work.waterIn.fill(0);
   work.heatIn.fill(0);
   work.runOff.fill(0);
   if (derivatives) {
-    work.system.lower.fill(0);
+    // Off-diagonal blocks are written whole by the elements.
     work.system.diagonal.fill(0);
-    work.system.upper.fill(0);
   }
   flowThroughElements(wall, work, loads, derivatives);
   exchangeAtFaces(wall, work, loads, holding, derivatives);
@@ -137,15 +138,14 @@ export function evaluate(
 /** Water film per unit of potential [kg/m2]: 0.1 mm when rain begins to run off, what clings to a wall (ASSUMED). */
 const filmPerPotential_kgm2 = 0.03;
 
-function storage(wall: WallModel, work: Workspace): void {
-  const { nodes, slots, slotNode, slotTable, slotVolume, tables, filmFrom } = wall;
-  const { x, stored, capacity, water, waterByEta, etaByT } = work;
+function films(wall: WallModel, work: Workspace): void {
+  const { filmNodes, filmFrom } = wall;
+  const { x, stored, capacity } = work;
   const waterHeat = wall.physics.waterHeatCapacity_JkgK;
-  stored.fill(0);
-  capacity.fill(0);
-  for (let i = 0; i < nodes; i++) {
-    const beyond = x[2 * i + 1]! - filmFrom[i]!;
-    if (!(beyond > 0)) continue;
+  for (let n = 0; n < filmNodes.length; n++) {
+    const i = filmNodes[n]!;
+    const beyond = x[2 * i + 1]! - filmFrom[n]!;
+    if (beyond <= 0) continue;
     const film = filmPerPotential_kgm2 * (beyond < 1 ? 0.5 * beyond * beyond : beyond - 0.5);
     const slope = filmPerPotential_kgm2 * (beyond < 1 ? beyond : 1);
     const warm = x[2 * i]! - enthalpyZero_K;
@@ -154,21 +154,6 @@ function storage(wall: WallModel, work: Workspace): void {
     capacity[4 * i]! += waterHeat * film;
     capacity[4 * i + 1]! += waterHeat * slope * warm;
     capacity[4 * i + 3]! += slope;
-  }
-  for (let s = 0; s < slots; s++) {
-    const i = slotNode[s]!;
-    const volume = slotVolume[s]!;
-    const w = water[s]!;
-    const byTheta = waterByEta[s]!;
-    const byT = byTheta * etaByT[s]!;
-    const warm = x[2 * i]! - enthalpyZero_K;
-    const heatCapacity = tables[slotTable[s]!]!.dryHeatCapacity_Jm3K + waterHeat * w;
-    stored[2 * i]! += volume * heatCapacity * warm;
-    stored[2 * i + 1]! += volume * w;
-    capacity[4 * i]! += volume * (heatCapacity + waterHeat * byT * warm);
-    capacity[4 * i + 1]! += volume * waterHeat * byTheta * warm;
-    capacity[4 * i + 2]! += volume * byT;
-    capacity[4 * i + 3]! += volume * byTheta;
   }
 }
 

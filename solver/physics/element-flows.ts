@@ -10,14 +10,18 @@ import { membraneIntervals, type WallModel } from "./wall-model.ts";
  */
 export function flowThroughElements(wall: WallModel, work: Workspace, loads: Float64Array, derivatives: boolean): void {
   const { nodes, physics, elementKind, outerSlot, innerSlot, length } = wall;
-  const { x, rate, pressure, pressureByT, pressureByTheta, system } = work;
+  const { thermalConductance, vapourConductance, liquidConductance, membrane } = wall;
+  const { x, rate, humidity, humiditySlope, pressure, pressureByT, pressureByTheta, system } = work;
+  const { elementVapour, elementLiquid, elementHeat } = work;
   const { vapour, vapourByT, vapourByTheta, liquid, liquidByEta, etaByT } = work;
   const { conductivity, conductivityByT, conductivityByTheta } = work;
   const { lower, diagonal, upper } = system;
   const latent = physics.latentHeat_Jkg;
   const vapourHeat = physics.sensibleHeat ? physics.vapourHeatCapacity_JkgK : 0;
   const liquidHeat = physics.sensibleHeat ? physics.waterHeatCapacity_JkgK : 0;
+  const moves = physics.moisture;
   const through = loads[throughFlow]!;
+  const airHeat = through * physics.airVolumetricHeatCapacity_Jm3K;
 
   for (let e = 0; e < nodes - 1; e++) {
     const i = 2 * e;
@@ -26,149 +30,132 @@ export function flowThroughElements(wall: WallModel, work: Workspace, loads: Flo
     const Tj = x[j]!;
     const drop = Ti - Tj;
     const pressureDrop = pressure[e]! - pressure[e + 1]!;
-    let gv: number;
-    let gvTi: number;
-    let gvTj: number;
-    let gvi: number;
-    let gvj: number;
+    let permeance: number;
+    let conductance: number;
     let gl = 0;
+    // Derivatives: by T and theta of the outer (i) and inner (j) node.
+    let gvTi = 0;
+    let gvTj = 0;
+    let gvi = 0;
+    let gvj = 0;
     let glTi = 0;
     let glTj = 0;
     let gli = 0;
     let glj = 0;
-    let q: number;
-    let qTi: number;
-    let qTj: number;
+    let qTi = 0;
+    let qTj = 0;
     let qi = 0;
     let qj = 0;
-    let heatConductance: number;
-    let vapourConductance: number;
     if (elementKind[e] === 0) {
       const a = outerSlot[e]!;
       const b = innerSlot[e]!;
       const perLength = 1 / length[e]!;
-      const permeability = 0.5 * (vapour[a]! + vapour[b]!) * perLength;
-      const halfDrop = 0.5 * pressureDrop * perLength;
-      gv = permeability * pressureDrop;
-      gvTi = vapourByT[a]! * halfDrop + permeability * pressureByT[e]!;
-      gvi = vapourByTheta[a]! * halfDrop + permeability * pressureByTheta[e]!;
-      gvTj = vapourByT[b]! * halfDrop - permeability * pressureByT[e + 1]!;
-      gvj = vapourByTheta[b]! * halfDrop - permeability * pressureByTheta[e + 1]!;
+      permeance = 0.5 * (vapour[a]! + vapour[b]!) * perLength;
+      conductance = 0.5 * (conductivity[a]! + conductivity[b]!) * perLength;
       gl = (liquid[a]! - liquid[b]!) * perLength;
-      gli = liquidByEta[a]! * perLength;
-      glj = -liquidByEta[b]! * perLength;
-      glTi = gli * etaByT[a]!;
-      glTj = glj * etaByT[b]!;
-      const lambda = 0.5 * (conductivity[a]! + conductivity[b]!) * perLength;
-      const halfFall = 0.5 * drop * perLength;
-      heatConductance = lambda;
-      vapourConductance = permeability;
-      q = lambda * drop;
-      qTi = conductivityByT[a]! * halfFall + lambda;
-      qTj = conductivityByT[b]! * halfFall - lambda;
-      qi = conductivityByTheta[a]! * halfFall;
-      qj = conductivityByTheta[b]! * halfFall;
+      if (derivatives) {
+        const halfDrop = 0.5 * pressureDrop * perLength;
+        gvTi = vapourByT[a]! * halfDrop;
+        gvi = vapourByTheta[a]! * halfDrop;
+        gvTj = vapourByT[b]! * halfDrop;
+        gvj = vapourByTheta[b]! * halfDrop;
+        gli = liquidByEta[a]! * perLength;
+        glj = -liquidByEta[b]! * perLength;
+        glTi = gli * etaByT[a]!;
+        glTj = glj * etaByT[b]!;
+        const halfFall = 0.5 * drop * perLength;
+        qTi = conductivityByT[a]! * halfFall;
+        qTj = conductivityByT[b]! * halfFall;
+        qi = conductivityByTheta[a]! * halfFall;
+        qj = conductivityByTheta[b]! * halfFall;
+      }
     } else {
-      const thermal = wall.thermalConductance[e]!;
-      q = thermal * drop;
-      qTi = thermal;
-      qTj = -thermal;
-      let permeance = wall.vapourConductance[e]!;
-      let byHumidity = 0;
+      conductance = thermalConductance[e]!;
+      permeance = vapourConductance[e]!;
       if (elementKind[e] === 1) {
-        const table = wall.membrane[e]!;
-        const y = 0.5 * (work.humidity[e]! + work.humidity[e + 1]!) * membraneIntervals;
+        const table = membrane[e]!;
+        const y = 0.5 * (humidity[e]! + humidity[e + 1]!) * membraneIntervals;
         const k = y >= membraneIntervals ? membraneIntervals - 1 : y | 0;
         const rise = table[k + 1]! - table[k]!;
         permeance = table[k]! + rise * (y - k);
-        byHumidity = 0.5 * rise * membraneIntervals * pressureDrop;
+        const byHumidity = 0.5 * rise * membraneIntervals * pressureDrop;
+        gvi = byHumidity * humiditySlope[e]!;
+        gvj = byHumidity * humiditySlope[e + 1]!;
       } else {
-        const conductance = wall.liquidConductance[e]!;
-        gl = conductance * (x[i + 1]! - x[j + 1]!);
-        gli = conductance;
-        glj = -conductance;
+        gli = liquidConductance[e]!;
+        glj = -gli;
+        gl = gli * (x[i + 1]! - x[j + 1]!);
       }
-      heatConductance = thermal;
-      vapourConductance = permeance;
-      gv = permeance * pressureDrop;
-      gvTi = permeance * pressureByT[e]!;
-      gvTj = -permeance * pressureByT[e + 1]!;
-      gvi = permeance * pressureByTheta[e]! + byHumidity * work.humiditySlope[e]!;
-      gvj = -permeance * pressureByTheta[e + 1]! + byHumidity * work.humiditySlope[e + 1]!;
     }
+    let gv = permeance * pressureDrop;
+    if (!moves) gv = gl = 0;
 
-    if (!physics.moisture) gv = gvTi = gvTj = gvi = gvj = gl = glTi = glTj = gli = glj = 0;
     const meanWarm = 0.5 * (Ti + Tj) - enthalpyZero_K;
     const hv = latent + vapourHeat * meanWarm;
     const hl = liquidHeat * meanWarm;
-    const carried = 0.5 * (vapourHeat * gv + liquidHeat * gl);
-    let heat = q + hv * gv + hl * gl;
-    let heatTi = qTi + hv * gvTi + hl * glTi + carried;
-    let heatTj = qTj + hv * gvTj + hl * glTj + carried;
-    let heati = qi + hv * gvi + hl * gli;
-    let heatj = qj + hv * gvj + hl * glj;
+    let heat = conductance * drop + hv * gv + hl * gl;
     let water = gv + gl;
-    let waterTi = gvTi + glTi;
-    let waterTj = gvTj + glTj;
-    let wateri = gvi + gli;
-    let waterj = gvj + glj;
-
+    let ga = 0;
+    let weightHeat = 0;
+    let fromI = 0;
+    let fromJ = 0;
     if (through !== 0) {
-      const carriesVapour = physics.moisture ? through : 0;
       // Air through the wall, upwind to the degree that the exact steady profile asks for.
-      const airHeat = through * physics.airVolumetricHeatCapacity_Jm3K;
-      const weightHeat = downwindWeight(airHeat / heatConductance);
+      weightHeat = downwindWeight(airHeat / conductance);
       heat += airHeat * ((1 - weightHeat) * (Ti - enthalpyZero_K) + weightHeat * (Tj - enthalpyZero_K));
-      heatTi += airHeat * (1 - weightHeat);
-      heatTj += airHeat * weightHeat;
-      const R = physics.gasConstantVapour_JkgK;
-      const perPascal = carriesVapour / R;
-      const weight = downwindWeight(perPascal / (0.5 * (Ti + Tj)) / Math.max(vapourConductance, 1e-20));
-      const fromI = (perPascal * (1 - weight)) / Ti;
-      const fromJ = (perPascal * weight) / Tj;
-      const g = fromI * pressure[e]! + fromJ * pressure[e + 1]!;
-      const gTi = fromI * (pressureByT[e]! - pressure[e]! / Ti);
-      const gTj = fromJ * (pressureByT[e + 1]! - pressure[e + 1]! / Tj);
-      const gi = fromI * pressureByTheta[e]!;
-      const gj = fromJ * pressureByTheta[e + 1]!;
-      water += g;
-      waterTi += gTi;
-      waterTj += gTj;
-      wateri += gi;
-      waterj += gj;
-      heat += latent * g;
-      heatTi += latent * gTi;
-      heatTj += latent * gTj;
-      heati += latent * gi;
-      heatj += latent * gj;
+      const perPascal = moves ? through / physics.gasConstantVapour_JkgK : 0;
+      const weight = downwindWeight(perPascal / (0.5 * (Ti + Tj)) / Math.max(permeance, 1e-20));
+      fromI = (perPascal * (1 - weight)) / Ti;
+      fromJ = (perPascal * weight) / Tj;
+      ga = fromI * pressure[e]! + fromJ * pressure[e + 1]!;
+      water += ga;
+      heat += latent * ga;
     }
 
-    work.elementVapour[e] = water - gl;
-    work.elementLiquid[e] = gl;
-    work.elementHeat[e] = heat;
+    elementVapour[e] = gv + ga;
+    elementLiquid[e] = gl;
+    elementHeat[e] = heat;
     rate[i]! -= heat;
     rate[j]! += heat;
     rate[i + 1]! -= water;
     rate[j + 1]! += water;
     if (!derivatives) continue;
+
+    if (moves) {
+      gvTi += permeance * pressureByT[e]!;
+      gvi += permeance * pressureByTheta[e]!;
+      gvTj -= permeance * pressureByT[e + 1]!;
+      gvj -= permeance * pressureByTheta[e + 1]!;
+      if (through !== 0) {
+        gvTi += fromI * (pressureByT[e]! - pressure[e]! / Ti);
+        gvTj += fromJ * (pressureByT[e + 1]! - pressure[e + 1]! / Tj);
+        gvi += fromI * pressureByTheta[e]!;
+        gvj += fromJ * pressureByTheta[e + 1]!;
+      }
+    } else gvTi = gvTj = gvi = gvj = glTi = glTj = gli = glj = 0;
+    const carried = 0.5 * (vapourHeat * gv + liquidHeat * gl);
+    const heatTi = qTi + conductance + hv * gvTi + hl * glTi + carried + airHeat * (1 - weightHeat);
+    const heatTj = qTj - conductance + hv * gvTj + hl * glTj + carried + airHeat * weightHeat;
+    const heati = qi + hv * gvi + hl * gli;
+    const heatj = qj + hv * gvj + hl * glj;
     const k = 4 * e;
     const n = k + 4;
     diagonal[k]! -= heatTi;
     diagonal[k + 1]! -= heati;
-    diagonal[k + 2]! -= waterTi;
-    diagonal[k + 3]! -= wateri;
-    upper[k]! -= heatTj;
-    upper[k + 1]! -= heatj;
-    upper[k + 2]! -= waterTj;
-    upper[k + 3]! -= waterj;
-    lower[n]! += heatTi;
-    lower[n + 1]! += heati;
-    lower[n + 2]! += waterTi;
-    lower[n + 3]! += wateri;
+    diagonal[k + 2]! -= gvTi + glTi;
+    diagonal[k + 3]! -= gvi + gli;
+    upper[k] = -heatTj;
+    upper[k + 1] = -heatj;
+    upper[k + 2] = -gvTj - glTj;
+    upper[k + 3] = -gvj - glj;
+    lower[n] = heatTi;
+    lower[n + 1] = heati;
+    lower[n + 2] = gvTi + glTi;
+    lower[n + 3] = gvi + gli;
     diagonal[n]! += heatTj;
     diagonal[n + 1]! += heatj;
-    diagonal[n + 2]! += waterTj;
-    diagonal[n + 3]! += waterj;
+    diagonal[n + 2]! += gvTj + glTj;
+    diagonal[n + 3]! += gvj + glj;
   }
 }
 

@@ -33,7 +33,7 @@ export interface PropertyTable {
 
 export const warmFrom_K = 200;
 export const warmStep_K = 0.5;
-const warmNodes = 401;
+export const warmNodes = 401;
 
 /** Still air at 20 degC, for air spaces: density times heat capacity [J/(m3 K)]. */
 const airHeatCapacity_Jm3K = 1206;

@@ -3,7 +3,7 @@ import type { Case } from "../model/index.ts";
 import { buildGrid, type Grid } from "./grid.ts";
 import { logLinear } from "./vapour-transport.ts";
 import { physicsSettings, type PhysicsSettings } from "./physics-settings.ts";
-import { propertyTable, type PropertyTable } from "./property-table.ts";
+import { propertyTable, tableIntervals, tableStride, type PropertyTable } from "./property-table.ts";
 import { wallSources, type WallSources } from "./sources.ts";
 import { temperatureTable } from "./temperature-table.ts";
 
@@ -37,13 +37,24 @@ export interface WallModel {
   readonly outerSlot: Int32Array;
   readonly innerSlot: Int32Array;
   readonly length: Float64Array;
+  /** All property tables end to end, and where each slot's begins. */
+  readonly rows: Float64Array;
+  readonly slotRow: Int32Array;
+  readonly slotFollowsSuction: Uint8Array;
+  readonly slotAbsoluteVapour: Uint8Array;
+  /** Dry heat capacity [J/(m3 K)]. */
+  readonly slotHeat: Float64Array;
+  /** Temperature factors of conductivity end to end, and where each slot's begins; -1: none. */
+  readonly warm: Float64Array;
+  readonly slotWarm: Int32Array;
   /** 0 slice, 1 membrane, 2 contact. */
   readonly elementKind: Uint8Array;
   readonly thermalConductance: Float64Array;
   readonly vapourConductance: Float64Array;
   readonly liquidConductance: Float64Array;
   readonly membrane: readonly (Float64Array | null)[];
-  /** Potential from which each node carries a film of dew or rain; Infinity: none. */
+  /** Nodes that carry a film of dew or rain, and the potential from which they do. */
+  readonly filmNodes: Int32Array;
   readonly filmFrom: Float64Array;
   readonly sources: WallSources;
 }
@@ -97,6 +108,8 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     return membraneTable(layer.material.permeance_kgm2sPa ?? openVapour_kgm2sPa);
   });
 
+  const from = filmFrom(aCase, grid, tables);
+  const filmNodes = Int32Array.from(from.keys()).filter((node) => from[node]! < Infinity);
   return {
     physics,
     grid,
@@ -116,8 +129,29 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     vapourConductance,
     liquidConductance,
     membrane,
-    filmFrom: filmFrom(aCase, grid, tables),
+    filmNodes,
+    filmFrom: Float64Array.from(filmNodes, (node) => from[node]!),
+    ...flatTables(tables, slotTable),
     sources: wallSources(aCase, grid),
+  };
+}
+
+function flatTables(tables: readonly PropertyTable[], slotTable: readonly number[]) {
+  const size = (tableIntervals + 1) * tableStride;
+  const rows = new Float64Array(size * tables.length);
+  tables.forEach((table, i) => rows.set(table.rows, i * size));
+  const warmSize = tables.find((table) => table.warm !== null)?.warm?.length ?? 0;
+  const warm = new Float64Array(warmSize * tables.length);
+  tables.forEach((table, i) => table.warm !== null && warm.set(table.warm, i * warmSize));
+  const perSlot = <T>(of: (table: PropertyTable, i: number) => T) => slotTable.map((i) => of(tables[i]!, i));
+  return {
+    rows,
+    slotRow: Int32Array.from(perSlot((_, i) => i * size)),
+    slotFollowsSuction: Uint8Array.from(perSlot((table) => (table.followsSuction ? 1 : 0))),
+    slotAbsoluteVapour: Uint8Array.from(perSlot((table) => (table.absoluteVapour ? 1 : 0))),
+    slotHeat: Float64Array.from(perSlot((table) => table.dryHeatCapacity_Jm3K)),
+    warm,
+    slotWarm: Int32Array.from(perSlot((table, i) => (table.warm === null ? -1 : i * warmSize))),
   };
 }
 

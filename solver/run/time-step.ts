@@ -27,11 +27,14 @@ const mostIterations = 14;
 /** A change of an iterate under this ends the iteration: the next one would be its square. */
 const settledTemperature_K = 2e-3;
 const settledPotential = 2e-3;
-/** Remainders that may be carried on [kg/m2] and [J/m2] per node. */
-const settledWater_kgm2 = 1e-9;
-const settledHeat_Jm2 = 1e-3;
-/** The last step of a run leaves a tenth of that, so that the books show the balance and not the last remainder. */
-const tightness = 0.1;
+/** Remainders that may be carried on, per node; the last step of a run leaves less, so that the books show the balance. */
+const settledWater_kgm2 = 1e-6;
+const settledHeat_Jm2 = 1;
+const tightWater_kgm2 = 1e-10;
+const tightHeat_Jm2 = 1e-3;
+/** A factored system serves for steps this much longer or shorter, while each change is under this share of the one before. */
+const reuseWithin = 0.25;
+const wellContracting = 0.25;
 /** Water errors are seen against what the node holds, and at least against this. */
 const leastWater_kgm2 = 0.03;
 /** Steps of an iterate are cut to these. */
@@ -43,11 +46,13 @@ export interface Tolerance {
   readonly humidity: number;
   /** Relative to the water in the node. */
   readonly water: number;
+  /** How far iterations are carried, 1 at the default: a finer tolerance wants finer answers. */
+  readonly settling: number;
 }
 
 /** Allowed local error of a step, scaled by one number; 1e-3 is the default. */
 export function toleranceOf(scale: number): Tolerance {
-  return { temperature_K: 40 * scale, humidity: 4 * scale, water: 10 * scale };
+  return { temperature_K: 40 * scale, humidity: 4 * scale, water: 10 * scale, settling: Math.min(1, scale / 1e-3) };
 }
 
 /** What a stage left behind, for the books. */
@@ -81,6 +86,8 @@ export interface Stepper {
   readonly change: Float64Array;
   readonly step: Float64Array;
   iterations: number;
+  /** Factor of the rates for which the system was last factored. */
+  factoredFor: number;
   /** False: some load jumped at the start of the step, `rate` does not belong to it. */
   smooth: boolean;
   /** Node where the last failed step broke, and why. */
@@ -124,6 +131,7 @@ export function stepper(
     change: vector(),
     step: vector(),
     iterations: 0,
+    factoredFor: 0,
     smooth: false,
     troubleNode: -1,
     trouble: "",
@@ -188,63 +196,72 @@ function errorNorm(s: Stepper): number {
   return worst;
 }
 
-/** Solves stored(x) - target - factor rate(x) = 0 from the guess in `trial`; leaves storage and rates of the answer in `work`. */
+/**
+ * Solves stored(x) - target - factor rate(x) = 0 from the guess in `trial`; leaves storage and rates of the answer in `work`.
+ *
+ * The factored system of the step before serves as long as the step length is alike and the iteration contracts well;
+ * a new one is made when it does not.
+ */
 function solveStage(s: Stepper, factorOfRate: number, tight: boolean): boolean {
   const { wall, work, trial, change, target } = s;
   const { nodes } = wall;
   const size = 2 * nodes;
+  let fresh = !(Math.abs(factorOfRate / s.factoredFor - 1) < reuseWithin);
+  let before = Infinity;
+  let close = false;
   for (let iteration = 0; iteration < mostIterations; iteration++) {
     work.x.set(trial);
-    let broken = evaluate(wall, work, s.cursor.values, s.holding, true);
+    let broken = evaluate(wall, work, s.cursor.values, s.holding, fresh);
     if (broken >= 0) return failed(s, broken, "the temperature left the range from -83 to 117 degC");
     for (let i = 0; i < size; i++) change[i] = target[i]! - work.stored[i]! + factorOfRate * work.rate[i]!;
-    formSystem(s, factorOfRate);
-    holdFixedFields(s, change);
-    broken = factor(work.system, nodes);
-    if (broken >= 0) return failed(s, broken, "the equations of this place became singular");
+    if (close && settled(s, factorOfRate, tight)) return true;
+    if (fresh) {
+      formSystem(s, factorOfRate);
+      s.factoredFor = factorOfRate;
+      holdFixedFields(s, change);
+      broken = factor(work.system, nodes);
+      if (broken >= 0) return failed(s, broken, "the equations of this place became singular");
+    } else holdFixedFields(s, change);
     solve(work.system, nodes, change);
     s.iterations++;
     let largestT = 0;
     let largestTheta = 0;
-    let worstNode = 0;
-    for (let i = 0; i < nodes; i++) {
-      const byT = Math.abs(change[2 * i]!);
-      const byTheta = Math.abs(change[2 * i + 1]!);
-      if (!(byT < Infinity) || !(byTheta < Infinity)) return failed(s, i, "a value stopped being a number");
+    for (let i = 0; i < size; i += 2) {
+      const byT = Math.abs(change[i]!);
+      const byTheta = Math.abs(change[i + 1]!);
+      if (!(byT + byTheta < Infinity)) return failed(s, i / 2, "a value stopped being a number");
       if (byT > largestT) largestT = byT;
       if (byTheta > largestTheta) {
         largestTheta = byTheta;
-        worstNode = i;
+        s.troubleNode = i / 2;
       }
     }
     const cut = Math.min(1, longestTemperature_K / largestT, longestPotential / largestTheta);
     for (let i = 0; i < size; i++) trial[i]! += cut * change[i]!;
-    if (cut < 1) continue;
-    if (largestT < settledTemperature_K && largestTheta < settledPotential) {
-      if (settled(s, factorOfRate, tight)) return true;
-      if (s.troubleNode >= 0) return false;
-    }
-    s.troubleNode = -1;
-    if (iteration === mostIterations - 1) return failed(s, worstNode, "heat and moisture did not come to agree");
+    const moved = Math.max(largestT / settledTemperature_K, largestTheta / settledPotential) / s.tolerance.settling;
+    const contraction = moved / before;
+    before = moved;
+    // What is still to come: the rest of a geometric series; Newton's own steps shrink faster than that.
+    const toCome = fresh
+      ? moved
+      : iteration === 0
+        ? 3 * moved
+        : (moved * contraction) / Math.max(1 - contraction, 1e-3);
+    close = cut === 1 && toCome < 1;
+    fresh = cut < 1 || (!close && (fresh || contraction > wellContracting));
+    if (close) fresh = false;
   }
-  return failed(s, 0, "heat and moisture did not come to agree");
+  return failed(s, Math.max(s.troubleNode, 0), "heat and moisture did not come to agree");
 }
 
-/** Evaluates at the new iterate without derivatives and looks at the remainder. */
+/** Whether the remainder in `change` is small enough to carry on. */
 function settled(s: Stepper, factorOfRate: number, tight: boolean): boolean {
-  const { wall, work, trial, target } = s;
-  work.x.set(trial);
-  const broken = evaluate(wall, work, s.cursor.values, s.holding, false);
-  if (broken >= 0) return failed(s, broken, "the temperature left the range from -83 to 117 degC");
-  const strictness = tight ? tightness : 1;
-  for (let i = 0; i < wall.nodes; i++) {
-    const water = target[2 * i + 1]! - work.stored[2 * i + 1]! + factorOfRate * work.rate[2 * i + 1]!;
-    const allowedWater =
-      strictness * settledWater_kgm2 + 1e-12 * factorOfRate + 1e-13 * Math.abs(work.stored[2 * i + 1]!);
-    if (wall.physics.moisture && Math.abs(water) > allowedWater) return false;
-    const heat = target[2 * i]! - work.stored[2 * i]! + factorOfRate * work.rate[2 * i]!;
-    const allowedHeat = settledHeat_Jm2 + 1e-6 * factorOfRate + 1e-12 * Math.abs(work.stored[2 * i]!);
-    if (wall.physics.heat && Math.abs(heat) > allowedHeat) return false;
+  const { wall, work, change } = s;
+  const water = (tight ? tightWater_kgm2 : settledWater_kgm2 * s.tolerance.settling) + 1e-12 * factorOfRate;
+  const heat = (tight ? tightHeat_Jm2 : settledHeat_Jm2 * s.tolerance.settling) + 1e-6 * factorOfRate;
+  for (let i = 0; i < 2 * wall.nodes; i += 2) {
+    if (wall.physics.moisture && Math.abs(change[i + 1]!) > water + 1e-13 * Math.abs(work.stored[i + 1]!)) return false;
+    if (wall.physics.heat && Math.abs(change[i]!) > heat + 1e-12 * Math.abs(work.stored[i]!)) return false;
   }
   return true;
 }
