@@ -1,6 +1,6 @@
+import { dewPoint_C, saturationPressure_Pa, zeroCelsius_K } from "../../climate/index.ts";
 import type { HourlyLoads } from "../../climate/index.ts";
 import type { Case, CaseLayer } from "../model/index.ts";
-import { standardDewPoint_C, standardSaturationPressure_Pa } from "../physics/steady/index.ts";
 import type { ProbeSeries, RunResult } from "../run/index.ts";
 import { datesFrom } from "./dates.ts";
 import type { Dates } from "./dates.ts";
@@ -132,13 +132,13 @@ export function assessmentOf(aCase: Case, result: RunResult, options: AssessOpti
   };
 }
 
-const toCelsius = (kelvin: number): number => kelvin - 273.15;
+const toCelsius = (kelvin: number): number => kelvin - zeroCelsius_K;
 
 /** The room's vapour from its loads; without them from the wall's room face, which stands within a few Pa of it. */
 function roomAir(loads: HourlyLoads | null, roomFace: JudgedProbe | null, from: number, hours: number): RoomAir | null {
   const least_Pa = 1;
   const dewPoints = (pressures: Float64Array): Float64Array =>
-    pressures.map((pressure) => standardDewPoint_C(Math.max(pressure, least_Pa)));
+    pressures.map((pressure) => dewPoint_C(Math.max(pressure, least_Pa)));
   if (loads) {
     const vapourPressure_Pa = hourlyMeans(loads, loads.inside.vapourPressure_Pa, from, hours);
     const temperature_C = hourlyMeans(loads, loads.inside.temperature_K, from, hours).map(toCelsius);
@@ -147,7 +147,7 @@ function roomAir(loads: HourlyLoads | null, roomFace: JudgedProbe | null, from: 
   if (!roomFace) return null;
   const vapourPressure_Pa = Float64Array.from(
     roomFace.RH,
-    (humidity, hour) => humidity * standardSaturationPressure_Pa(roomFace.T_C[hour]!),
+    (humidity, hour) => humidity * saturationPressure_Pa(roomFace.T_C[hour]!),
   );
   return { vapourPressure_Pa, temperature_C: null, dewPoint_C: dewPoints(vapourPressure_Pa) };
 }

@@ -5,6 +5,7 @@ import type { Assessment } from "./assessment.ts";
 import { monthNames } from "./dates.ts";
 import { dewPointMargin } from "./dew-point-margin.ts";
 import type { Finding } from "./finding.ts";
+import { thirtyDayHumidity } from "./thirty-day-humidity.ts";
 import { capitalised, inSentence } from "./wording.ts";
 import type { Units } from "./wording.ts";
 
@@ -81,6 +82,9 @@ export function leadSentence(
     : `Nothing in the ${layer} reaches a limit over the judged year.`;
 }
 
+/** A damp spell longer than this is no spell [h]. */
+const dampMonths_h = 2880;
+
 /** "14 March" to "March"; a laboratory's "hour 12" stays. */
 const monthOf = (when: string): string => monthNames.find((name) => when.includes(name)) ?? when;
 const lastDate = (when: string): string => when.split(" to ").at(-1)!;
@@ -99,8 +103,16 @@ function harmSentence(a: Assessment, layer: string, worst: Finding, findings: re
       return `The ${layer} gets too wet: ${peak ?? ""}, ${a.say.points(worst.margin ?? 0)} over the limit${calm}.`;
     }
     case "thirtyDayHumidity": {
-      const calm = moisture ? `; the layer as a whole peaks at ${a.say.moisture(moisture.measured)}` : "";
-      return `The ${layer} goes through a damp spell and recovers: its face averages ${a.say.humidity(worst.measured / 100)} over the 30 days to ${lastDate(worst.when)}${calm}.`;
+      const calm = moisture
+        ? `; the ${inSentence(a.governing.layer.name)} as a whole peaks at ${a.say.moisture(moisture.measured)}`
+        : "";
+      const face = a.probes.find((probe) => probe.id === worst.probe) ?? null;
+      const spell_h = face ? (thirtyDayHumidity(face.T_C, face.RH)?.hoursFailing ?? 0) : 0;
+      const where = face ? placeOf(face) : `the ${layer}`;
+      const worstDays = `averages ${a.say.humidity(worst.measured / 100)} over the 30 days to ${lastDate(worst.when)}`;
+      return spell_h > dampMonths_h
+        ? `${capitalised(where)} is damp for ${a.say.duration(spell_h)} of the year: it ${worstDays}${calm}.`
+        : `${capitalised(where)} goes through a damp spell and recovers: it ${worstDays}${calm}.`;
     }
     case "dewPointMargin":
       return `Air that leaks out of the room can wet the ${layer} in ${worst.when}: its face averages ${a.say.kelvins(worst.measured)} below the room's dew point${peak ? `, though ${peak}` : ""}.`;
@@ -115,6 +127,7 @@ interface Compared {
   readonly coldest: { readonly month: number; readonly mean_C: number } | null;
   readonly peak_percent: number | null;
   readonly damp: number | null;
+  readonly mould: number | null;
 }
 
 function compared(told: Told, label: string, units: Units): Compared {
@@ -133,13 +146,14 @@ function compared(told: Told, label: string, units: Units): Compared {
         : null,
     peak_percent: byId(told.findings, "woodMoisture")?.measured ?? null,
     damp: byId(told.findings, "thirtyDayHumidity")?.measured ?? null,
+    mould: byId(told.findings, "mouldIndex")?.measured ?? null,
   };
 }
 
 /** Differences smaller than this are within what the run can tell. */
-const smallest = { kelvins: 0.5, points: 0.5 };
+const smallest = { kelvins: 0.5, points: 0.5, humidity: 1, mould: 0.5 };
 
-/** Two options in one sentence: how cold the deciding plane gets, and how wet the layer. */
+/** Two options in one sentence: how cold the deciding plane gets, how wet the layer, and what grows on it where that differs. */
 export function comparisonSentence(first: Told, second: Told, options: { readonly units?: Units } = {}): string {
   const units = options.units ?? "si";
   const sameOption = first.aCase.option === second.aCase.option;
@@ -162,11 +176,19 @@ export function comparisonSentence(first: Told, second: Told, options: { readonl
         `${dry.label} peaks at ${say.moisture(dry.peak_percent!)} moisture, ${wet.label} at ${say.moisture(wet.peak_percent!)}`,
       );
     }
-  } else if (a.damp !== null && b.damp !== null && Math.abs(a.damp - b.damp) >= 1) {
+  } else if (a.damp !== null && b.damp !== null && Math.abs(a.damp - b.damp) >= smallest.humidity) {
     const [dry, wet] = a.damp < b.damp ? [a, b] : [b, a];
     parts.push(
       `the dampest 30 days average ${say.humidity(dry.damp! / 100)} in ${dry.label}, ${say.humidity(wet.damp! / 100)} in ${wet.label}`,
     );
+  }
+  if (a.mould !== null && b.mould !== null && Math.abs(a.mould - b.mould) >= smallest.mould) {
+    const [less, more] = a.mould < b.mould ? [a, b] : [b, a];
+    if (more.mould! >= 1) {
+      parts.push(
+        `the mould index reaches ${less.mould!.toFixed(1)} in ${less.label}, ${more.mould!.toFixed(1)} in ${more.label}`,
+      );
+    }
   }
   if (parts.length === 0) return `${a.label} and ${b.label} fare alike, as closely as a run can tell.`;
   return `${capitalised(parts.join("; "))}.`;

@@ -12,6 +12,8 @@ const thirtyDaySource =
   "80 % over 30 days at 5 to 40 degC, ANSI/ASHRAE 160-2009 [SEEN]; replaced by the mould index in 2016 because sound walls fail it [SEEN]";
 /** The older rule as a sentence says it. */
 const humidityLimit = 0.8;
+/** Longer than a season the word is no longer "a month" [h]. */
+const longSpell_h = 1440;
 
 /** The faces that may grow mould: the sheathing's two, the condensing plane, and every other inner surface behind the cladding. */
 function surfaces(a: Assessment): { readonly main: JudgedProbe[]; readonly other: JudgedProbe[] } {
@@ -76,13 +78,13 @@ export function growthFindings(a: Assessment): Draft[] {
 
 const stage = (index: number): string =>
   index < 0.05
-    ? "grows none"
+    ? "grows no mould"
     : index < 1
-      ? "grows none that a microscope would find"
+      ? "grows no mould that a microscope would find"
       : index < 2
-        ? "may show a first trace under a microscope"
+        ? "may show a first trace of mould under a microscope"
         : index < visibleMouldIndex
-          ? "may grow colonies that only a microscope shows"
+          ? "may grow mould that only a microscope shows"
           : "may grow mould that the eye sees";
 
 function mouldDraft(a: Assessment, grown: Grown, id: string): Draft {
@@ -95,7 +97,7 @@ function mouldDraft(a: Assessment, grown: Grown, id: string): Draft {
   return {
     id,
     probe: probe.id,
-    statement: `${capitalised(placeOf(probe))} ${stage(course.max)}: mould index ${number}, judged as ${mouldClassWords[mouldClass]}.${visible}`,
+    statement: `${capitalised(placeOf(probe))} ${stage(course.max)}: index ${number}, judged as ${mouldClassWords[mouldClass]}.${visible}`,
     measured: course.max,
     unit: "mould index",
     limit: visibleMouldIndex,
@@ -168,7 +170,7 @@ function thirtyDayDraft(a: Assessment, probes: readonly JudgedProbe[], id: strin
   const until = a.dates.date(course.worstEnd);
   const statement = holds
     ? `Over its dampest 30 days of growing weather ${place} averages ${value}; they end on ${until}.`
-    : `Damp for a month: ${place} averages ${value} over the 30 days to ${until}, and the mean stays at 80 % or more for ${a.say.duration(course.hoursFailing)}.`;
+    : `Damp for ${course.hoursFailing > longSpell_h ? "months" : "a month"}: ${place} averages ${value} over the 30 days to ${until}, and the mean stays at 80 % or more for ${a.say.duration(course.hoursFailing)}.`;
   return {
     id,
     probe: probe.id,
