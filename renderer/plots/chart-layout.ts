@@ -64,7 +64,7 @@ export function timeFoot(tokens: ChartTokens, scale: TimeScale, letters: 1 | 3 =
       tickvals: labels.map(({ at }) => at),
       ticktext: labels.map(({ text }) => text),
       tickfont: { size: tokens.label_px, color: tokens.ink2 },
-    } as XAxis,
+    },
     shapes: strokes.map((day) => ({
       type: "line",
       xref: "x",

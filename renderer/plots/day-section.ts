@@ -1,14 +1,5 @@
 import type { RunResult } from "../../solver/index.ts";
-import {
-  chartLayout,
-  plainAxis,
-  word,
-  type Annotation,
-  type Frame,
-  type XAxis,
-  type YAxis,
-  type Shape,
-} from "./chart-layout.ts";
+import { chartLayout, plainAxis, word, type Annotation, type Frame, type Shape } from "./chart-layout.ts";
 import { dewPointOf_C } from "./dew-point.ts";
 import { lineStyle } from "./line-styles.ts";
 import { niceRange } from "./nice-range.ts";
@@ -105,18 +96,17 @@ export function daySection(input: {
     );
   }
   annotations.push(...lineWords(profile, thickness, tokens, xOf, width));
-  const face = (depth_m: number): Shape =>
-    ({
-      type: "line",
-      xref: "paper",
-      x0: 0,
-      x1: 1,
-      yref: "y",
-      y0: depth_m,
-      y1: depth_m,
-      line: { color: tokens.hair, width: 1 },
-      layer: "below",
-    }) as Shape;
+  const face = (depth_m: number): Shape => ({
+    type: "line",
+    xref: "paper",
+    x0: 0,
+    x1: 1,
+    yref: "y",
+    y0: depth_m,
+    y1: depth_m,
+    line: { color: tokens.hair, width: 1 },
+    layer: "below",
+  });
   const ticks = range.ticks
     .filter((tick) => Math.abs(xOf(tick) - xOf(frost)) > 22 || tick === frost)
     .filter((tick) => xOf(tick) < width - 24);
@@ -140,8 +130,8 @@ export function daySection(input: {
         ticktext: all.map((tick) => `${Math.round(tick)}°`.replace("-", "−")),
         tickangle: 0,
         tickfont: { size: tokens.label_px, color: tokens.ink2 },
-      } as XAxis,
-      yaxis: { ...plainAxis, range: [thickness, 0], showticklabels: false } as YAxis,
+      },
+      yaxis: { ...plainAxis, range: [thickness, 0], showticklabels: false },
       shapes: [
         {
           type: "rect",
@@ -152,7 +142,7 @@ export function daySection(input: {
           y0: 0,
           y1: 1,
           line: { color: tokens.hair, width: 1 },
-        } as Shape,
+        },
         ...spans
           .filter(({ from_m, to_m }) => to_m > from_m)
           .slice(0, -1)

@@ -1,5 +1,5 @@
 import type { TimeScale } from "./calendar.ts";
-import { chartLayout, acrossAt, plainAxis, word, type Frame, type XAxis, type YAxis } from "./chart-layout.ts";
+import { chartLayout, acrossAt, plainAxis, word, type Frame } from "./chart-layout.ts";
 import { daysAboveCurve } from "./days-above.ts";
 import { placeLabels, wordsWidth } from "./label-places.ts";
 import type { YearLine } from "./lines-chart.ts";
@@ -34,8 +34,8 @@ export function daysAboveStrip(
         showline: true,
         linecolor: tokens.hair,
         linewidth: 1,
-      } as XAxis,
-      yaxis: { ...plainAxis, range: [0, 1], showticklabels: false } as YAxis,
+      },
+      yaxis: { ...plainAxis, range: [0, 1], showticklabels: false },
     },
   };
 }
@@ -89,8 +89,8 @@ export function daysAboveChart(
         tickvals: [70, 80, 90],
         ticktext: ["70", "80", "90"],
         tickfont: { size: tokens.label_px, color: tokens.ink2 },
-      } as XAxis,
-      yaxis: { ...plainAxis, range: [0, time.days], showticklabels: false } as YAxis,
+      },
+      yaxis: { ...plainAxis, range: [0, time.days], showticklabels: false },
       shapes: marks.map((days) => acrossAt(days, { color: tokens.hair2, width: 1 })),
       annotations: [
         ...marks.map((days, index) =>

@@ -55,9 +55,9 @@ export function Figure({
       (reason: unknown) => setSaid(reason instanceof Error ? reason.message : "That could not be done."),
     );
   };
-  const withSvg = async (use: (svg: string) => Promise<unknown>): Promise<void> => {
+  const withSvg = async (save: (svg: string) => Promise<unknown>): Promise<void> => {
     if (!picture.current) throw new Error("The chart is not drawn yet. Close the table, then save it.");
-    await use(svgDocument(await picture.current(), title, tokens));
+    await save(svgDocument(await picture.current(), title, tokens));
   };
 
   return (

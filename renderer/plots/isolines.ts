@@ -81,7 +81,7 @@ export function isolines(field: EvenField, level: number, fromRow = 0): Isoline[
                   [2, 1],
                 ]
             : edgePairs[code]!;
-      for (const [a, b] of pairs) join(cut(row, day, a!), cut(row, day, b!));
+      for (const [a, b] of pairs) join(cut(row, day, a), cut(row, day, b));
     }
   }
   return chains(joins).map((keys) => ({

@@ -1,13 +1,4 @@
-import {
-  acrossAt,
-  chartLayout,
-  plainAxis,
-  timeFoot,
-  word,
-  type Frame,
-  type XAxis,
-  type YAxis,
-} from "./chart-layout.ts";
+import { acrossAt, chartLayout, plainAxis, timeFoot, word, type Frame, type XAxis } from "./chart-layout.ts";
 import type { TimeScale } from "./calendar.ts";
 import { placeLabels, wordsWidth, type Box } from "./label-places.ts";
 import type { LineStyle } from "./line-styles.ts";
@@ -94,7 +85,7 @@ export function linesChart(input: {
     ),
     layout: {
       ...chartLayout(tokens, frame),
-      xaxis: { ...foot.xaxis, showline: true, linecolor: tokens.ink, linewidth: 1 } as XAxis,
+      xaxis: { ...foot.xaxis, showline: true, linecolor: tokens.ink, linewidth: 1 },
       yaxis: {
         ...plainAxis,
         range: [range.from, range.to],
@@ -102,7 +93,7 @@ export function linesChart(input: {
         tickvals: range.ticks,
         ticktext: range.ticks.map((tick) => `${String(tick).replace("-", "−")}  `),
         tickfont: { size: tokens.label_px, color: tokens.ink2 },
-      } as YAxis,
+      },
       shapes: [
         ...foot.shapes,
         ...range.ticks

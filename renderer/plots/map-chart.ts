@@ -7,7 +7,6 @@ import {
   type Annotation,
   type Frame,
   type XAxis,
-  type YAxis,
   type Shape,
 } from "./chart-layout.ts";
 import type { TimeScale } from "./calendar.ts";
@@ -121,25 +120,24 @@ export function mapChart(input: MapChartInput): { data: PlotData[]; layout: Part
   const foot = input.foot
     ? timeFoot(tokens, time)
     : { xaxis: { ...plainAxis, range: [0, time.days], showticklabels: false }, shapes: [] as Shape[] };
-  const face = (depth_m: number): Shape =>
-    ({
-      type: "line",
-      xref: "paper",
-      x0: 0,
-      x1: 1,
-      yref: "y",
-      y0: depth_m,
-      y1: depth_m,
-      line: { color: tokens.ink, width: 0.6 },
-      opacity: 0.45,
-    }) as Shape;
+  const face = (depth_m: number): Shape => ({
+    type: "line",
+    xref: "paper",
+    x0: 0,
+    x1: 1,
+    yref: "y",
+    y0: depth_m,
+    y1: depth_m,
+    line: { color: tokens.ink, width: 0.6 },
+    opacity: 0.45,
+  });
   const inner = spans.filter(({ from_m, to_m }) => to_m > from_m).slice(0, -1);
   return {
     data,
     layout: {
       ...chartLayout(tokens, frame),
       xaxis: { ...foot.xaxis } as XAxis,
-      yaxis: { ...plainAxis, range: [thickness, 0], showticklabels: false } as YAxis,
+      yaxis: { ...plainAxis, range: [thickness, 0], showticklabels: false },
       shapes: [...foot.shapes, ...inner.map(({ to_m }) => face(to_m))],
       annotations,
     },

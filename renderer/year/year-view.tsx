@@ -95,9 +95,9 @@ export function YearView({
         <Sentence text={lead} />
       </h1>
       <div className="year-strip" style={{ paddingTop: titleRow }}>
-        <span className="year-side outside">outside</span>
+        <span className="strip-side outside">outside</span>
         <SectionStrip wall={wall} height={height} width={wide ? 76 : 60} units={units} strong={watched?.id ?? null} />
-        <span className="year-side inside">inside</span>
+        <span className="strip-side inside">inside</span>
       </div>
       <div className="year-map" ref={column} data-pane="Through-wall map" tabIndex={-1}>
         <ThroughWallMap

@@ -4,9 +4,10 @@ import "../../../../renderer/style/tokens.css";
 import "../../../../renderer/style/type.css";
 import { StrictMode, useState } from "react";
 import { createRoot } from "react-dom/client";
+import { PairView } from "../../../../renderer/side-by-side/pair-view.tsx";
 import { YearView } from "../../../../renderer/year/year-view.tsx";
 import type { RunView } from "../../../../renderer/state/index.ts";
-import { casesOf, demoProject, type Case } from "../../../../solver/index.ts";
+import { casesOf, demoProject, wholeWall, type Case } from "../../../../solver/index.ts";
 import { madeUpResult } from "./made-up-result.ts";
 
 const asked = new URLSearchParams(location.search);
@@ -92,13 +93,38 @@ function Year(): React.JSX.Element {
   );
 }
 
+function Pair(): React.JSX.Element {
+  const [day, setDay] = useState(136);
+  const [pair, setPair] = useState<readonly [string, string]>(["A", "B"]);
+  const [options] = useState(() =>
+    cases.map((aCase, index) => ({
+      id: aCase.option,
+      name: aCase.optionName,
+      run: runOf(aCase),
+      planned: aCase,
+      wall: wholeWall(demoProject.options[index]!, demoProject),
+      price_perM2: null,
+      carbon_kgCO2ePerM2: null,
+    })),
+  );
+  return (
+    <PairView
+      options={options}
+      pair={pair}
+      onPair={setPair}
+      units={(asked.get("units") as "ip") ?? "ip"}
+      day={day}
+      onDay={setDay}
+      onScale={() => undefined}
+    />
+  );
+}
+
 createRoot(document.getElementById("root")!).render(
   <StrictMode>
     <div style={{ height: "100%", display: "grid", gridTemplateRows: "40px minmax(0,1fr) 44px" }}>
       <div style={{ borderBottom: "1px solid var(--ink)" }} />
-      <main style={{ minHeight: 0, overflow: "auto" }}>
-        <Year />
-      </main>
+      <main style={{ minHeight: 0, overflow: "auto" }}>{asked.get("sheet") === "pair" ? <Pair /> : <Year />}</main>
       <div style={{ borderTop: "1px solid var(--ink)" }} />
     </div>
   </StrictMode>,

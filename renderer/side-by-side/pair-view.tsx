@@ -1,0 +1,388 @@
+import { useEffect, useMemo, useState } from "react";
+import { comparisonSentence, type WholeWall } from "../../solver/index.ts";
+import type { TimeScale } from "../plots/calendar.ts";
+import type { MapQuantity } from "../plots/map-chart.ts";
+import { ScaleBar } from "../plots/scale-bar.tsx";
+import { SectionStrip, type DrawnWall } from "../plots/section-strip.tsx";
+import { timeScaleOf } from "../plots/series.ts";
+import { mapStateOf, StateLine } from "../plots/state-line.tsx";
+import { DateSlider } from "../plots/time-chart.tsx";
+import { ThroughWallMap } from "../plots/through-wall-map.tsx";
+import { useSize } from "../plots/use-size.ts";
+import { drawingScales, layerSpans, wallThickness_m, watchedWord } from "../plots/wall-depths.ts";
+import type { RunView, Units } from "../state/index.ts";
+import { lengthText, resistanceText, Sentence } from "../units/index.ts";
+import { comparisonRows, type ComparedOption } from "./comparison-rows.ts";
+import { memberOf, type Member } from "./member.ts";
+import { DifferenceStrip, PairLines } from "./pair-lines.tsx";
+import { WaterGoes } from "./water-goes.tsx";
+import { differsWords } from "./words.ts";
+import "./side-by-side.css";
+
+/** One option as the sheet is handed it. */
+export interface OptionInView {
+  readonly id: string;
+  readonly name: string;
+  readonly run: RunView;
+  readonly planned: DrawnWall;
+  readonly wall: WholeWall | null;
+  readonly price_perM2: number | null;
+  readonly carbon_kgCO2ePerM2: number | null;
+}
+
+export interface PairViewProps {
+  readonly options: readonly OptionInView[];
+  readonly pair: readonly [string, string];
+  readonly onPair: (pair: readonly [string, string]) => void;
+  readonly units: Units;
+  readonly day: number;
+  readonly onDay: (day: number) => void;
+  readonly onScale: (words: string) => void;
+}
+
+const titleRow = 22;
+const gap = 14;
+const monthRow = 24;
+const pixelsPerMetre = 96 / 0.0254;
+const emptyTime: TimeScale = { days: 365, startDay: 273 };
+
+export function PairView({ options, pair, onPair, units, day, onDay, onScale }: PairViewProps): React.JSX.Element {
+  const [sheet, sheetSize] = useSize<HTMLDivElement>();
+  const [column, columnSize] = useSize<HTMLDivElement>();
+  const [side, sideSize] = useSize<HTMLDivElement>();
+  const [lines, linesSize] = useSize<HTMLDivElement>();
+  const [quantity, setQuantity] = useState<MapQuantity>("humidity");
+  const wide = sheetSize.width >= 1500;
+
+  const shown = pair.map((id) => options.find((option) => option.id === id)!) as [OptionInView, OptionInView];
+  const members = useMembers(options, units);
+  const [a, b] = shown.map(({ id }) => members.get(id) ?? null) as [Member | null, Member | null];
+  const both = useMemo<readonly [Member, Member] | null>(() => (a && b ? [a, b] : null), [a, b]);
+  const walls = shown.map(({ run, planned }) => run.case ?? planned) as [DrawnWall, DrawnWall];
+
+  const taken = wide ? 440 : 424;
+  const room = Math.max(160, Math.max(sheetSize.height, 600) - taken);
+  const thickness_m = walls.reduce((sum, wall) => sum + wallThickness_m(wall.layers), 0);
+  const oneTo = drawingScales.find((scale) => (thickness_m * pixelsPerMetre) / scale <= room) ?? 20;
+  const heights = walls.map((wall) => Math.round((wallThickness_m(wall.layers) * pixelsPerMetre) / oneTo)) as [
+    number,
+    number,
+  ];
+  useEffect(() => onScale(`depth 1:${oneTo}, one scale for both`), [onScale, oneTo]);
+
+  const time = useMemo(() => {
+    const first = shown.find(({ run }) => run.result && run.case);
+    return first?.run.result && first.run.case
+      ? timeScaleOf(first.run.result, first.run.case.exposure.kind === "lab")
+      : emptyTime;
+    // The results decide; the option objects are new on each draw.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [shown[0].run.result, shown[1].run.result]);
+  const shownDay = Math.min(day, time.days - 1);
+  const faded = shown.some(({ run }) => run.status === "running" || run.status === "stale");
+  const watched = watchedWord(walls[1]);
+  const lead = both
+    ? comparisonSentence(told(both[0]), told(both[1]), { units: units === "si" ? "si" : "ip" })
+    : "Two options, one year: the comparison stands here when both have run.";
+  const linesHeight = Math.max(110, linesSize.height - titleRow);
+
+  return (
+    <div className="pair-sheet">
+      <div ref={sheet} className={wide ? "pair pair-wide" : "pair"}>
+        <h1 className="lead pair-lead">
+          <Sentence text={lead} />
+        </h1>
+        <div className="pair-strips">
+          <span className="strip-side outside">outside</span>
+          {shown.map((option, index) => (
+            <div
+              key={option.id}
+              className="pair-strip"
+              style={{ top: titleRow + (index === 0 ? 0 : heights[0] + gap), height: heights[index]! }}
+            >
+              <OptionWords
+                option={option}
+                options={options}
+                wall={walls[index]!}
+                units={units}
+                onChoose={(id) => onPair(chosen(pair, index, id))}
+              />
+              <SectionStrip
+                wall={walls[index]!}
+                height={heights[index]!}
+                width={wide ? 66 : 60}
+                units={units}
+                strong={null}
+                named={false}
+              />
+            </div>
+          ))}
+          <span className="strip-side inside" style={{ top: titleRow + heights[0] + gap + heights[1] }}>
+            inside
+          </span>
+        </div>
+        <div className="pair-maps" ref={column} data-pane="Through-wall maps" tabIndex={-1}>
+          {shown.map((option, index) => (
+            <div key={option.id} style={{ marginBottom: index === 0 ? gap : 0 }}>
+              <MapOf
+                option={option}
+                wall={walls[index]!}
+                first={index === 0}
+                quantity={quantity}
+                onQuantity={setQuantity}
+                units={units}
+                width={columnSize.width}
+                height={heights[index]!}
+                foot={index === 0 ? 0 : monthRow}
+                tail={index === 0 ? gap : monthRow}
+                time={time}
+                day={shownDay}
+                onDay={onDay}
+              />
+            </div>
+          ))}
+          <DateSlider time={time} day={shownDay} onDay={onDay} />
+          {shown.map(({ id, run }) => (
+            <StateLine key={id} run={run} time={time} name={id} />
+          ))}
+        </div>
+        <div className="pair-lines" ref={lines} data-pane="Lines of both" tabIndex={-1}>
+          {both && (
+            <PairLines
+              members={both}
+              time={time}
+              day={shownDay}
+              onDay={onDay}
+              width={columnSize.width}
+              height={linesHeight}
+              left={40}
+              faded={faded}
+              watched={watched}
+            />
+          )}
+        </div>
+        <div className="pair-difference" data-pane="Difference" tabIndex={-1}>
+          {both && (
+            <DifferenceStrip
+              members={both}
+              time={time}
+              day={shownDay}
+              onDay={onDay}
+              width={columnSize.width}
+              height={wide ? 112 : 82}
+              left={40}
+              faded={faded}
+              watched={watched}
+            />
+          )}
+        </div>
+        <div className="pair-side" ref={side} data-pane="Figures of both" tabIndex={-1}>
+          <h2 className="figure-title pair-scale-title">One scale</h2>
+          <ScaleBar quantity={quantity} units={units} />
+          {both && (
+            <WaterGoes
+              members={both}
+              units={units}
+              width={sideSize.width}
+              barsHeight={wide ? 280 : 178}
+              watched={watched}
+              faded={faded}
+            />
+          )}
+          <ComparisonTable options={shown} members={members} columns={[0, 1]} units={units} />
+          {both && (
+            <p className="note pair-differs">
+              <Sentence text={differsWords(both[0].case, both[1].case, pair, units)} />
+            </p>
+          )}
+        </div>
+      </div>
+      {options.length > 2 && (
+        <section className="pair-all" aria-label="All options" data-pane="All options" tabIndex={-1}>
+          <h2 className="figure-title">All options</h2>
+          <ComparisonTable
+            options={options}
+            members={members}
+            columns={[options.indexOf(shown[0]), options.indexOf(shown[1])]}
+            units={units}
+          />
+        </section>
+      )}
+    </div>
+  );
+}
+
+const told = ({ case: aCase, result, findings }: Member) => ({ aCase, result, findings });
+
+/** The pair with one place changed; choosing the other one's letter swaps the two. */
+function chosen(pair: readonly [string, string], index: number, id: string): readonly [string, string] {
+  const other = pair[1 - index]!;
+  const kept = id === other ? pair[index]! : other;
+  return index === 0 ? [id, kept] : [kept, id];
+}
+
+const readCache = new WeakMap<object, Map<string, Member | null>>();
+
+/** Members of all options that have a result; each is worked out once for a result and its units. */
+function useMembers(options: readonly OptionInView[], units: Units): ReadonlyMap<string, Member> {
+  const spoken = units === "si" ? "si" : "ip";
+  return new Map(
+    options.flatMap(({ id, name, run }) => {
+      if (!run.result || !run.case) return [];
+      const known = readCache.get(run.result) ?? new Map<string, Member | null>();
+      readCache.set(run.result, known);
+      const key = `${id}|${name}|${spoken}`;
+      if (!known.has(key)) known.set(key, memberOf(id, name, run.case, run.result, spoken));
+      const member = known.get(key);
+      return member ? [[id, member] as const] : [];
+    }),
+  );
+}
+
+function OptionWords({
+  option,
+  options,
+  wall,
+  units,
+  onChoose,
+}: {
+  option: OptionInView;
+  options: readonly OptionInView[];
+  wall: DrawnWall;
+  units: Units;
+  onChoose: (id: string) => void;
+}): React.JSX.Element {
+  return (
+    <div className="pair-words">
+      {options.length > 2 ? (
+        <select
+          className="letter letter-choice"
+          aria-label="Option shown here"
+          value={option.id}
+          onChange={(event) => onChoose(event.target.value)}
+        >
+          {options.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {id} {name}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <b className="letter">{option.id}</b>
+      )}
+      <p className="pair-name">{option.name}</p>
+      <p>
+        <Sentence
+          text={`${lengthText(wallThickness_m(wall.layers), units)}${option.wall ? `, ${resistanceText(option.wall.R_m2KW, units)}` : ""}`}
+        />
+      </p>
+    </div>
+  );
+}
+
+function MapOf({
+  option,
+  wall,
+  first,
+  quantity,
+  onQuantity,
+  units,
+  width,
+  height,
+  foot,
+  tail,
+  time,
+  day,
+  onDay,
+}: {
+  readonly option: OptionInView;
+  readonly wall: DrawnWall;
+  readonly first: boolean;
+  readonly quantity: MapQuantity;
+  readonly onQuantity: (quantity: MapQuantity) => void;
+  readonly units: Units;
+  readonly width: number;
+  readonly height: number;
+  readonly foot: number;
+  readonly tail: number;
+  readonly time: TimeScale;
+  readonly day: number;
+  readonly onDay: (day: number) => void;
+}): React.JSX.Element {
+  const spans = useMemo(() => layerSpans(wall.layers), [wall]);
+  return (
+    <ThroughWallMap
+      result={option.run.result ?? null}
+      spans={spans}
+      time={time}
+      quantity={quantity}
+      {...(first ? { onQuantity } : {})}
+      units={units}
+      width={width}
+      height={height}
+      foot={foot}
+      tail={tail}
+      day={day}
+      onDay={onDay}
+      state={mapStateOf(option.run, time)}
+      titled={first}
+      titlePrefix={first ? "" : `${option.id}: `}
+      fileName={`side-by-side-${option.id}-${quantity}`}
+    />
+  );
+}
+
+function ComparisonTable({
+  options,
+  members,
+  columns,
+  units,
+}: {
+  options: readonly OptionInView[];
+  members: ReadonlyMap<string, Member>;
+  columns: readonly [number, number];
+  units: Units;
+}): React.JSX.Element | null {
+  const compared = options.flatMap(({ id, wall, price_perM2, carbon_kgCO2ePerM2 }): ComparedOption[] => {
+    const member = members.get(id);
+    return member ? [{ member, wall, price_perM2, carbon_kgCO2ePerM2 }] : [];
+  });
+  if (compared.length === 0) return null;
+  const ids = compared.map(({ member }) => member.id);
+  const place = (column: number): number => ids.indexOf(options[column]?.id ?? "");
+  const rows = comparisonRows(compared, place(columns[0]), place(columns[1]), units);
+  return (
+    <table className="pair-table">
+      <thead>
+        <tr>
+          <th scope="col">
+            <span className="visually-hidden">Figure</span>
+          </th>
+          {ids.map((id) => (
+            <th key={id} scope="col">
+              {id}
+            </th>
+          ))}
+          <th scope="col">
+            {options[columns[1]]?.id} − {options[columns[0]]?.id}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ label, values, difference }) => (
+          <tr key={label}>
+            <th scope="row">{label}</th>
+            {values.map((value, index) => (
+              <td key={ids[index]} className={index === place(columns[1]) ? "strong" : ""}>
+                <Sentence text={value} />
+              </td>
+            ))}
+            <td className="secondary">
+              <Sentence text={difference} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
