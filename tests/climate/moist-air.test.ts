@@ -49,7 +49,8 @@ describe("moist air against the PsychroLib reference library (ASHRAE Handbook Fu
         const theirs = psychrolib.GetTWetBulbFromHumRatio(t, w, 101325);
         const ours = air.wetBulb_C(t, p, 101325);
         // The two balances do not meet at 0: over up to 0.6 K either side there are two answers, and the library takes either.
-        if (Math.abs(theirs) > 0.6) expect(Math.abs(ours - theirs), `at ${t}, ${rh}: ${ours} against ${theirs}`).toBeLessThan(0.005);
+        if (Math.abs(theirs) > 0.6)
+          expect(Math.abs(ours - theirs), `at ${t}, ${rh}: ${ours} against ${theirs}`).toBeLessThan(0.005);
         else expect(psychrolib.GetHumRatioFromTWetBulb(t, ours, 101325) / w, `at ${t}, ${rh}`).toBeCloseTo(1, 4);
       }
   });
@@ -78,7 +79,9 @@ describe("moist air against printed and computed points", () => {
 
   test("the ISO 13788 form meets its points", () => {
     for (const row of fixture("psat-points.csv"))
-      expect(Math.abs(air.saturationPressureIso13788_Pa(number(row, "theta_C")) - number(row, "psat_Pa"))).toBeLessThan(6e-4);
+      expect(Math.abs(air.saturationPressureIso13788_Pa(number(row, "theta_C")) - number(row, "psat_Pa"))).toBeLessThan(
+        6e-4,
+      );
   });
 
   test("dew points by ISO 13788 meet their points", () => {
@@ -95,7 +98,8 @@ describe("moist air against printed and computed points", () => {
   });
 
   test("dew point inverts saturation over water from -60 to 90 degC", () => {
-    for (let t = -60; t <= 90; t += 2.5) expect(Math.abs(air.dewPoint_C(air.saturationPressure_Pa(t)) - t)).toBeLessThan(1e-8);
+    for (let t = -60; t <= 90; t += 2.5)
+      expect(Math.abs(air.dewPoint_C(air.saturationPressure_Pa(t)) - t)).toBeLessThan(1e-8);
   });
 
   test("refuses a vapour pressure of nothing", () => {

@@ -33,7 +33,8 @@ function yearOf(name: string): WeatherYear | null {
 }
 
 const yearSum = (values: Iterable<number>): number => [...values].reduce((sum, value) => sum + value, 0);
-const monthSums_k = (hourly: Float64Array): number[] => monthlyMeans(hourly).map((mean, k) => (mean * daysInMonth[k]! * 24) / 1000);
+const monthSums_k = (hourly: Float64Array): number[] =>
+  monthlyMeans(hourly).map((mean, k) => (mean * daysInMonth[k]! * 24) / 1000);
 
 describe("real typical-year files (NREL TMY3, Wilcox and Marion 2008)", () => {
   test("all files beside the checkout are read, whole and finite, and only rain is missing", () => {
@@ -41,7 +42,8 @@ describe("real typical-year files (NREL TMY3, Wilcox and Marion 2008)", () => {
       const year = yearOf(name)!;
       for (const column of weatherReport(year).columns) {
         expect(year[column.column].every(Number.isFinite), `${name} ${column.column}`).toBe(true);
-        if (column.column !== "rain_mm" && column.column !== "skyInfrared_Wm2") expect(column.complete, `${name} ${column.title}`).toBe(1);
+        if (column.column !== "rain_mm" && column.column !== "skyInfrared_Wm2")
+          expect(column.complete, `${name} ${column.title}`).toBe(1);
       }
       expect(year.hours).toBe(8760);
       expect(year.issues.every((issue) => issue.severity === "warning")).toBe(true);
@@ -72,7 +74,8 @@ describe("real typical-year files (NREL TMY3, Wilcox and Marion 2008)", () => {
       expect(most, column).toBe(0);
     }
     // mbar to Pa is a multiplication, so the last bit may differ.
-    for (let k = 0; k < 8760; k++) expect(Math.abs(epw.value.pressure_Pa[k]! - csv.value.pressure_Pa[k]!)).toBeLessThan(1e-6);
+    for (let k = 0; k < 8760; k++)
+      expect(Math.abs(epw.value.pressure_Pa[k]! - csv.value.pressure_Pa[k]!)).toBeLessThan(1e-6);
     // The raw column sums to 6673 in tenths of a millimetre.
     expect(yearSum(csv.value.rain_mm)).toBeCloseTo(667.3, 1);
     expect(csv.issues.some((issue) => /divided by 10/.test(issue.message))).toBe(true);
@@ -91,7 +94,10 @@ describe("real typical-year files (NREL TMY3, Wilcox and Marion 2008)", () => {
       let square = 0;
       for (let k = 0; k < 8760; k++)
         square +=
-          (skyInfrared_Wm2(year.temperature_C[k]!, year.dewPoint_C[k]!, year.cloudCover[k]!) - year.skyInfrared_Wm2[k]!) ** 2 / 8760;
+          (skyInfrared_Wm2(year.temperature_C[k]!, year.dewPoint_C[k]!, year.cloudCover[k]!) -
+            year.skyInfrared_Wm2[k]!) **
+            2 /
+          8760;
       expect(Math.sqrt(square)).toBeLessThan(0.5);
     }
   });
@@ -104,7 +110,12 @@ describe.each(Object.entries(stations))("%s against independently computed value
   test("sun on four walls agrees by month and year with both sky models", () => {
     const year = yearOf(file);
     if (!year) return;
-    for (const [azimuth_deg, letter] of [[0, "N"], [90, "E"], [180, "S"], [270, "W"]] as const) {
+    for (const [azimuth_deg, letter] of [
+      [0, "N"],
+      [90, "E"],
+      [180, "S"],
+      [270, "W"],
+    ] as const) {
       for (const [model, reference, perMonth, perYear] of [
         // The same sun and the same instants: rounding only.
         ["isotropic", `iso_meeus_${letter}_kWh_m2`, 0.005, 0.002],
@@ -114,7 +125,9 @@ describe.each(Object.entries(stations))("%s against independently computed value
       ] as const) {
         const ours = monthSums_k(wallSun_Wm2(year, { azimuth_deg, tilt_deg: 90, groundReflectance: 0.2 }, model));
         const theirs = column(reference);
-        ours.forEach((value, k) => expect(Math.abs(value / theirs[k]! - 1), `${reference} month ${k + 1}`).toBeLessThan(perMonth));
+        ours.forEach((value, k) =>
+          expect(Math.abs(value / theirs[k]! - 1), `${reference} month ${k + 1}`).toBeLessThan(perMonth),
+        );
         expect(Math.abs(yearSum(ours) / yearSum(theirs) - 1), reference).toBeLessThan(perYear);
       }
     }
@@ -123,14 +136,22 @@ describe.each(Object.entries(stations))("%s against independently computed value
   test("hourly sun on the walls agrees to 5 W/m2 or 5 % with the sun above 5 degrees", () => {
     const year = yearOf(file);
     if (!year) return;
-    for (const [azimuth_deg, letter] of [[0, "N"], [90, "E"], [180, "S"], [270, "W"]] as const)
+    for (const [azimuth_deg, letter] of [
+      [0, "N"],
+      [90, "E"],
+      [180, "S"],
+      [270, "W"],
+    ] as const)
       for (const model of ["isotropic", "hdkr"] as const) {
         const ours = wallSun_Wm2(year, { azimuth_deg, tilt_deg: 90, groundReflectance: 0.2 }, model);
         for (const row of fixture(`${station}-hours.csv`)) {
           if (number(row, "cosz_mid_meeus") < Math.sin(5 * (Math.PI / 180))) continue;
           const theirs = number(row, `${model === "hdkr" ? "hdkr" : "iso"}_${letter}`);
           const value = ours[hourOf(row)]!;
-          expect(Math.abs(value - theirs), `${letter} ${model} ${row["month"]}/${row["day"]} ${row["hour"]}`).toBeLessThan(Math.max(5, 0.05 * theirs));
+          expect(
+            Math.abs(value - theirs),
+            `${letter} ${model} ${row["month"]}/${row["day"]} ${row["hour"]}`,
+          ).toBeLessThan(Math.max(5, 0.05 * theirs));
         }
       }
   });
@@ -154,14 +175,24 @@ describe.each(Object.entries(stations))("%s against independently computed value
   test("sol-air temperatures agree, longwave included", () => {
     const year = yearOf(file);
     if (!year) return;
-    for (const [azimuth_deg, letter] of [[0, "N"], [90, "E"], [180, "S"], [270, "W"]] as const) {
+    for (const [azimuth_deg, letter] of [
+      [0, "N"],
+      [90, "E"],
+      [180, "S"],
+      [270, "W"],
+    ] as const) {
       const sun = wallSun_Wm2(year, { azimuth_deg, tilt_deg: 90, groundReflectance: 0.2 }, "isotropic");
       const solair = year.temperature_C.map((t, k) => t + (0.6 * sun[k]!) / 17);
       const withSky = solair.map(
-        (t, k) => t + (0.45 * (year.skyInfrared_Wm2[k]! - stefanBoltzmann_Wm2K4 * (year.temperature_C[k]! + 273.15) ** 4)) / 17,
+        (t, k) =>
+          t + (0.45 * (year.skyInfrared_Wm2[k]! - stefanBoltzmann_Wm2K4 * (year.temperature_C[k]! + 273.15) ** 4)) / 17,
       );
-      column(`solair_${letter}_C`).forEach((value, k) => expect(Math.abs(monthlyMeans(solair)[k]! - value)).toBeLessThan(0.05));
-      column(`solair_lw_${letter}_C`).forEach((value, k) => expect(Math.abs(monthlyMeans(withSky)[k]! - value)).toBeLessThan(0.06));
+      column(`solair_${letter}_C`).forEach((value, k) =>
+        expect(Math.abs(monthlyMeans(solair)[k]! - value)).toBeLessThan(0.05),
+      );
+      column(`solair_lw_${letter}_C`).forEach((value, k) =>
+        expect(Math.abs(monthlyMeans(withSky)[k]! - value)).toBeLessThan(0.06),
+      );
     }
   });
 });
@@ -174,7 +205,11 @@ test("the annual airfield index of ISO 15927-3 at New York agrees in twelve dire
     let index = 0;
     let frostFree = 0;
     for (let k = 0; k < 8760; k++) {
-      const r = drivingRainIso15927_kgm2h(year.windSpeed_ms[k]!, windOnWall(year.windDirection_deg[k]!, azimuth), year.rain_mm[k]!);
+      const r = drivingRainIso15927_kgm2h(
+        year.windSpeed_ms[k]!,
+        windOnWall(year.windDirection_deg[k]!, azimuth),
+        year.rain_mm[k]!,
+      );
       index += r;
       if (year.temperature_C[k]! >= 0) frostFree += r;
     }
@@ -184,6 +219,7 @@ test("the annual airfield index of ISO 15927-3 at New York agrees in twelve dire
 });
 
 function hourOf(row: Record<string, string>): number {
-  const day = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334][number(row, "month") - 1]! + number(row, "day") - 1;
+  const day =
+    [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334][number(row, "month") - 1]! + number(row, "day") - 1;
   return day * 24 + number(row, "hour") - 1;
 }

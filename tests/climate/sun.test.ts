@@ -37,7 +37,8 @@ describe("sun position", () => {
   test("agrees with an independent routine at three stations, morning to night, to 0.05 degree", () => {
     for (const [name, place] of Object.entries(places))
       for (const row of fixture(`${name}-hours.csv`)) {
-        const day = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334][number(row, "month") - 1]! + number(row, "day") - 1;
+        const day =
+          [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334][number(row, "month") - 1]! + number(row, "day") - 1;
         const sun = sunAtHour(place, day * 24 + number(row, "hour") - 0.5);
         const altitude = (Math.asin(number(row, "cosz_mid_meeus")) * 180) / Math.PI;
         expect(Math.abs(sun.altitude_deg - altitude)).toBeLessThan(0.05);
@@ -74,7 +75,9 @@ describe("sun on a face", () => {
     const ai = 700 / 1367;
     const rb = Math.cos(Math.PI / 6) / 0.5;
     const byHand =
-      (350 + 100 * ai) * rb + 100 * (1 - ai) * 0.5 * (1 + Math.sqrt(350 / 450) * Math.sin(Math.PI / 4) ** 3) + 450 * 0.2 * 0.5;
+      (350 + 100 * ai) * rb +
+      100 * (1 - ai) * 0.5 * (1 + Math.sqrt(350 / 450) * Math.sin(Math.PI / 4) ** 3) +
+      450 * 0.2 * 0.5;
     expect(faceIrradiance(sun, 450, 700, 100, wall).total_Wm2).toBeCloseTo(byHand, 9);
   });
 
@@ -98,7 +101,9 @@ describe("sun on a face", () => {
     expect(overhangMasks({ ...sun, altitude_deg: 44.9, cosZenith: Math.sin(0.7836) }, 180, overhang)).toBe(false);
     expect(overhangMasks({ ...sun, altitude_deg: 45.1, cosZenith: Math.sin(0.7871) }, 180, overhang)).toBe(true);
     // Seen at 60 degrees from the side the profile angle is steeper: tan 45 / cos 60 = 2.
-    expect(overhangMasks({ ...sun, azimuth_deg: 240, altitude_deg: 30.1, cosZenith: Math.sin(0.5253) }, 180, overhang)).toBe(true);
+    expect(
+      overhangMasks({ ...sun, azimuth_deg: 240, altitude_deg: 30.1, cosZenith: Math.sin(0.5253) }, 180, overhang),
+    ).toBe(true);
     expect(skyView(90, overhang)).toBeCloseTo(0.5 / Math.SQRT2, 12);
     expect(skyView(90, undefined)).toBeCloseTo(0.5, 12);
     expect(skyView(0, undefined)).toBeCloseTo(1, 12);

@@ -27,10 +27,12 @@ export function fixture(name: string): Record<string, string>[] {
   return rows.map((row) => Object.fromEntries(split(row).map((cell, k) => [names[k]!, cell])));
 }
 
-const split = (line: string): string[] => [...line.matchAll(/("[^"]*"|[^,]*)(?:,|$)/g)].map((m) => m[1]!.replaceAll('"', ""));
+const split = (line: string): string[] =>
+  [...line.matchAll(/("[^"]*"|[^,]*)(?:,|$)/g)].map((m) => m[1]!.replaceAll('"', ""));
 
 export const number = (row: Record<string, string>, column: string): number => {
   const value = Number(row[column]);
-  if (row[column] === undefined || row[column] === "" || Number.isNaN(value)) throw new Error(`fixture has no number in ${column}`);
+  if (row[column] === undefined || row[column] === "" || Number.isNaN(value))
+    throw new Error(`fixture has no number in ${column}`);
   return value;
 };

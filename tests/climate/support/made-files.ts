@@ -9,7 +9,9 @@ export function epwRows(year: WeatherYear): string[][] {
       for (let hour = 1; hour <= 24; hour++, k++) {
         const row = new Array<string>(35).fill("0");
         // Each month from another year, as typical years have it.
-        [1997, month + 1, day, hour, 60].forEach((value, field) => (row[field] = String(field === 0 ? value - ((month * 7) % 12) : value)));
+        [1997, month + 1, day, hour, 60].forEach(
+          (value, field) => (row[field] = String(field === 0 ? value - ((month * 7) % 12) : value)),
+        );
         row[5] = "?9?9?9?9E0";
         row[6] = year.temperature_C[k]!.toFixed(1);
         row[7] = year.dewPoint_C[k]!.toFixed(1);
@@ -46,7 +48,11 @@ export const joinEpw = (head: readonly string[], rows: readonly (readonly string
   [...head, ...rows.map((row) => row.join(","))].join(end) + end;
 
 /** A TMY3 text from the rows of an EPW. */
-export function tmy3Text(year: WeatherYear, rows: readonly (readonly string[])[], rain: (row: readonly string[]) => string): string {
+export function tmy3Text(
+  year: WeatherYear,
+  rows: readonly (readonly string[])[],
+  rain: (row: readonly string[]) => string,
+): string {
   const head =
     "Date (MM/DD/YYYY),Time (HH:MM),GHI (W/m^2),DNI (W/m^2),DHI (W/m^2),OpqCld (tenths),Dry-bulb (C),Dew-point (C),RHum (%),Pressure (mbar),Wdir (degrees),Wspd (m/s),Lprecip depth (mm)";
   const two = (text: string): string => text.padStart(2, "0");
@@ -68,5 +74,9 @@ export function tmy3Text(year: WeatherYear, rows: readonly (readonly string[])[]
     ].join(","),
   );
   const { latitude_deg, longitude_deg, utcOffset_h, elevation_m } = year.place;
-  return [`000000,"TESTVILLE, NORTH",VT,${utcOffset_h},${latitude_deg},${longitude_deg},${elevation_m}`, head, ...body].join("\n") + "\n";
+  return (
+    [`000000,"TESTVILLE, NORTH",VT,${utcOffset_h},${latitude_deg},${longitude_deg},${elevation_m}`, head, ...body].join(
+      "\n",
+    ) + "\n"
+  );
 }
