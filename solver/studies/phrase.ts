@@ -39,7 +39,7 @@ export const joined = (...phrases: readonly Phrase[]): Phrase =>
 export const say = (words: Phrase, units: UnitSystem): string =>
   words.map((part) => (typeof part === "string" ? part : sayAmount(part, units))).join("");
 
-/** One amount: temperature to 0.5 K or 1 degF, humidity to 1 %, moisture content to 1 point, boards in eighths of an inch. */
+/** One amount: temperature to 0.5 K or 1 degF, humidity to 1 %, moisture content to 1 point, boards in sixteenths of an inch. */
 export function sayAmount({ kind, value }: Amount, units: UnitSystem): string {
   const ip = units === "ip";
   if (!Number.isFinite(value)) return "not known";
@@ -56,7 +56,7 @@ export function sayAmount({ kind, value }: Amount, units: UnitSystem): string {
     case "thickness":
       return ip ? `${trimmed(value / metrePerInch, 2)} in.` : `${Math.round(value * 1000)} mm`;
     case "board":
-      return ip ? `${eighths(value / metrePerInch)} in.` : `${Math.round(value * 1000)} mm`;
+      return ip ? `${sixteenths(value / metrePerInch)} in.` : `${Math.round(value * 1000)} mm`;
     case "resistance":
       return ip ? `R-${trimmed(value / rsiPerR, 2)}` : `RSI ${trimmed(value, 2)}`;
     case "transmittance":
@@ -86,7 +86,7 @@ const trimmed = (value: number, digits: number): string => {
   const text = String(Number(value.toFixed(digits)));
   return text === "-0" ? "0" : text.replace("-", "−");
 };
-const eighths = (inches: number): string => withFraction(Math.round(inches * 8) / 8, 8);
+const sixteenths = (inches: number): string => withFraction(Math.round(inches * 16) / 16, 16);
 
 const fractionMarks: Readonly<Record<string, string>> = {
   "1/2": "½",
@@ -109,5 +109,7 @@ function withFraction(value: number, denominator: number): string {
   }
   const sign = value < 0 ? "−" : "";
   if (top === 0) return `${sign}${whole}`;
-  return `${sign}${whole === 0 ? "" : whole}${fractionMarks[`${top}/${bottom}`]!}`;
+  const mark = fractionMarks[`${top}/${bottom}`];
+  if (mark !== undefined) return `${sign}${whole === 0 ? "" : whole}${mark}`;
+  return `${sign}${whole === 0 ? "" : `${whole} `}${top}/${bottom}`;
 }

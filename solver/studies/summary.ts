@@ -37,7 +37,7 @@ export interface MemberSummary {
   readonly sevenDayHumidity: number;
   readonly hoursAbove80: number;
   readonly hoursAbove95: number;
-  /** Room side of the lining: largest 7-day mean at the outer face of the innermost solid layer, and its hours above 95 %. */
+  /** Where water driven inward stops: largest 7-day mean at the inner face of the frame layer, and its hours above 95 %. */
   readonly liningSevenDayHumidity: number;
   readonly liningHoursAbove95: number;
   /** Largest mould index over all probes, from the findings; null where it is not judged. */
@@ -72,8 +72,7 @@ export function summarise(aCase: Case, result: RunResult, findings: readonly Fin
       ? undefined
       : result.probes.find((probe) => probe.kind === "layerMean" && probe.layer === plane.wood);
   const woodFace = plane.wood === null ? undefined : interfaceProbe(result, plane.wood, "inside");
-  const linings = aCase.layers.filter((layer) => layer.material.kind === "bulk");
-  const lining = interfaceProbe(result, linings[linings.length - 1]!.id, "outside");
+  const lining = interfaceProbe(result, aCase.layers[plane.frame]!.id, "inside");
   const faceTemperature_C = monthlyMeans(face.T_C, from, count, result.startDay);
   const woodIndex = plane.wood === null ? plane.index : aCase.layers.findIndex((layer) => layer.id === plane.wood);
   return {
