@@ -70,6 +70,8 @@ export interface Assessment {
   readonly outside_C: Float64Array | null;
   mouldClass(layer: CaseLayer): MouldClass;
   readonly mouldDecline: number;
+  /** "the year", or "the run" where no whole year was judged. */
+  readonly span: string;
 }
 
 /** "the inner face of the OSB sheathing". */
@@ -128,6 +130,7 @@ export function assessmentOf(aCase: Case, result: RunResult, options: AssessOpti
       ? hourlyMeans(options.loads, options.loads.outside.temperature_K, from, result.judgedHours).map(toCelsius)
       : null,
     mouldClass: (layer) => options.mouldClass?.[layer.id] ?? mouldClassOf(layer.material),
+    span: aCase.exposure.kind === "lab" || result.judgedHours < 8760 ? "the run" : "the year",
     mouldDecline: options.mouldDecline ?? cautiousDecline,
   };
 }

@@ -23,4 +23,4 @@ export { wetHoursForMetal } from "./corrosion.ts";
 export { frostDays } from "./frost.ts";
 export { dewPointMargin, type DewPointMargin } from "./dew-point-margin.ts";
 export { drift, type Drift } from "./drift.ts";
-export { dryingSplit, type DryingSplit, type Leaving } from "./drying-split.ts";
+export { dryingSplit, type Arriving, type DryingSplit, type Leaving } from "./drying-split.ts";

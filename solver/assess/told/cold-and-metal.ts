@@ -123,7 +123,7 @@ function freezeDraft(a: Assessment, layer: CaseLayer): Frozen[] {
         probe: probe.id,
         statement:
           count.wetCycles > 0
-            ? `${capitalised(place)} freezes wet ${times} in the year, fuller than the ${Math.round(critical * 100)} % from which frost can harm it.`
+            ? `${capitalised(place)} freezes wet ${times} in ${a.span}, fuller than the ${Math.round(critical * 100)} % from which frost can harm it.`
             : count.cycles === 0
               ? `${capitalised(place)} goes through no freeze and thaw.`
               : `${capitalised(place)} freezes and thaws ${count.cycles === 1 ? "once" : `${count.cycles} times`}, never fuller than ${Math.round(count.wettestFreeze * 100)} % of its pores.`,
@@ -162,7 +162,7 @@ function corrosionDrafts(a: Assessment): Draft[] {
       statement:
         wettest.hours === 0
           ? `Metal at ${placeOf(wettest.probe)} is never wet.`
-          : `Metal at ${placeOf(wettest.probe)} is wet for ${a.say.duration(wettest.hours)} of the year in all.`,
+          : `Metal at ${placeOf(wettest.probe)} is wet for ${a.say.duration(wettest.hours)} of ${a.span} in all.`,
       measured: wettest.hours,
       unit: "h",
       limit: null,

@@ -75,8 +75,8 @@ function dewDrafts(a: Assessment, plane: JudgedProbe, roomDewPoint_C: Float64Arr
     probe: plane.id,
     statement:
       margin.hoursBelow === 0
-        ? `Room air would find no saturated surface at ${place} in the whole year.`
-        : `Condensation is possible at ${place} for ${a.say.duration(margin.hoursBelow)} of the year: room air would be saturated there.`,
+        ? `Room air would find no saturated surface at ${place} in all of ${a.span}.`
+        : `Condensation is possible at ${place} for ${a.say.duration(margin.hoursBelow)} of ${a.span}: room air would be saturated there.`,
     measured: margin.hoursBelow,
     unit: "h",
     limit: null,

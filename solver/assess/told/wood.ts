@@ -97,7 +97,7 @@ function decayDraft(a: Assessment, probe: JudgedProbe): Draft {
     ? share === 0
       ? `Decay finds no start at ${placeOf(probe)}: it is never both warm and wet enough.`
       : `Decay does not start at ${placeOf(probe)}: the warm wet hours add up to ${share} % of what it needs.`
-    : `Decay can start at ${placeOf(probe)} from ${a.dates.date(course.hourOfActivation)}; the wood there loses ${course.massLoss_percent < 1 ? "less than 1" : Math.round(course.massLoss_percent)} % of its mass by the year's end.`;
+    : `Decay can start at ${placeOf(probe)} from ${a.dates.date(course.hourOfActivation)}; the wood there loses ${course.massLoss_percent < 1 ? "less than 1" : Math.round(course.massLoss_percent)} % of its mass by the end of ${a.span}.`;
   return {
     id: "decay",
     probe: probe.id,

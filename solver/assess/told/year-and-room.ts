@@ -6,15 +6,13 @@ import {
 } from "../../physics/steady/index.ts";
 import { placeOf } from "../assessment.ts";
 import type { Assessment, Draft } from "../assessment.ts";
-import { dateOfDay, monthNames } from "../dates.ts";
+import { monthNames } from "../dates.ts";
 import { drift } from "../drift.ts";
-import { dryingSplit } from "../drying-split.ts";
-import { inSentence } from "../wording.ts";
 
-/** From year to year, which way it dries, and the room face. */
+/** From year to year, and the room face. */
 export function yearFindings(a: Assessment): Draft[] {
   if (a.dates.laboratory) return [];
-  return [driftDraft(a), dryingDraft(a), ...roomFaceDrafts(a)].filter((draft): draft is Draft => draft !== null);
+  return [driftDraft(a), ...roomFaceDrafts(a)].filter((draft): draft is Draft => draft !== null);
 }
 
 function driftDraft(a: Assessment): Draft | null {
@@ -56,44 +54,6 @@ function driftDraft(a: Assessment): Draft | null {
     when: `year ${years} against year ${years - 1}`,
     holds: !course.ratchets,
     source: "a yearly gain of no more than 1 % of the wall's water, common practice, no source",
-    sway: "moisture",
-  };
-}
-
-const fifths = ["hardly any", "about a fifth", "two fifths", "three fifths", "four fifths", "nearly all"] as const;
-
-function dryingDraft(a: Assessment): Draft | null {
-  const flows = a.result.monthly;
-  const layer = a.governing.layer;
-  if (!flows) return null;
-  const firstMonth = dateOfDay(a.result.startDay).month;
-  const split = dryingSplit(flows, layer.id, firstMonth);
-  if (!split) return null;
-  const whole = split.dryingMonths.insideShare === null ? split.year : split.dryingMonths;
-  if (whole.insideShare === null) return null;
-  const total_kgm2 = whole.toInside_kgm2 + whole.toOutside_kgm2;
-  const inside = whole.insideShare;
-  const main = inside >= 0.5 ? "to the room" : "to the weather";
-  const share = fifths[Math.round(Math.max(inside, 1 - inside) * 5)]!;
-  const keep =
-    inside >= 0.7 ? " Keep that side open." : inside <= 0.3 ? " Keep the outside open." : " It dries both ways.";
-  const busiest = split.quarters.reduce((best, one) =>
-    one.leaving.toInside_kgm2 + one.leaving.toOutside_kgm2 > best.leaving.toInside_kgm2 + best.leaving.toOutside_kgm2
-      ? one
-      : best,
-  );
-  const when = `${monthNames[busiest.firstMonth]} to ${monthNames[(busiest.firstMonth + 2) % 12]}`;
-  return {
-    id: "dryingSplit",
-    probe: `${layer.id}-mean`,
-    statement: `While the ${inSentence(layer.name)} dries, ${share} of what leaves it goes ${main}, most of it from ${when}; ${a.say.water(total_kgm2)} leaves in all.${keep}`,
-    measured: inside * 100,
-    unit: "% to the room",
-    limit: null,
-    margin: null,
-    when,
-    holds: null,
-    source: "flows across both faces of the layer, by month; no published limit",
     sway: "moisture",
   };
 }

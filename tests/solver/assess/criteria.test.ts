@@ -100,11 +100,14 @@ describe("which way a layer dries", () => {
         { probe: "osb-outside", vapour: months((m) => (m >= 6 && m <= 10 ? -0.02 : -0.005)), liquid: months(() => 0) },
         { probe: "osb-inside", vapour: months((m) => (m >= 6 && m <= 10 ? 0.08 : -0.03)), liquid: months(() => 0) },
       ],
-      sources: [],
+      sources: [
+        { layer: "osb", cause: "air leak", gain: months((m) => (m < 5 ? 0.07 : -0.01)) },
+        { layer: "batt", cause: "air leak", gain: months(() => 1) },
+      ],
       stored: [],
       heatFromRoom_MJm2: months(() => 0),
     };
-    const split = dryingSplit(flows, "osb", 9)!;
+    const split = dryingSplit(flows, ["osb"], 9)!;
     expect(split.dryingMonths.toInside_kgm2).toBeCloseTo(0.4, 12);
     expect(split.dryingMonths.toOutside_kgm2).toBeCloseTo(0.1, 12);
     expect(split.dryingMonths.insideShare).toBeCloseTo(0.8, 12);
@@ -113,7 +116,10 @@ describe("which way a layer dries", () => {
     expect(june.leaving.toInside_kgm2).toBeCloseTo(0.24, 12);
     const december = split.quarters.find((one) => one.firstMonth === 11)!;
     expect(december.leaving.toInside_kgm2).toBe(0);
-    expect(dryingSplit(flows, "brick", 9)).toBeNull();
+    expect(split.arriving.fromInside_kgm2).toBeCloseTo(7 * 0.03, 12);
+    expect(split.arriving.fromOutside_kgm2).toBe(0);
+    expect(split.arriving.byCause_kgm2["air leak"]).toBeCloseTo(0.35, 12);
+    expect(dryingSplit(flows, ["brick"], 9)).toBeNull();
   });
 });
 

@@ -186,14 +186,19 @@ describe("findings of a run", () => {
         { probe: "osb-outside", vapour: months((m) => (m >= 6 ? -0.02 : 0.01)), liquid: months(() => 0) },
         { probe: "osb-inside", vapour: months((m) => (m >= 6 ? 0.08 : -0.1)), liquid: months(() => 0) },
       ],
-      sources: [],
+      sources: [{ layer: "osb", cause: "air leak", gain: months((m) => (m < 4 ? 0.3 : 0)) }],
       stored: [],
       heatFromRoom_MJm2: months(() => 0),
     };
     const split = find(findingsOf(wall, { ...wet, monthly }), "dryingSplit");
     expect(split.measured).toBeCloseTo(80, 9);
-    expect(split.statement).toMatch(/four fifths of what leaves it goes to the room/);
+    expect(split.statement).toMatch(/four fifths of what leaves goes to the room/);
     expect(split.statement).toMatch(/Keep that side open/);
+    const wetting = find(findingsOf(wall, { ...wet, monthly }), "wettingSplit");
+    expect(wetting.measured).toBeCloseTo((1.2 / (1.2 + 0.6 + 0.06)) * 100, 6);
+    expect(wetting.statement).toMatch(
+      /takes in 1.2 kg\/m² with leaking air, 600 g\/m² through the layers from the room/,
+    );
   });
 
   it("asks whether the wall ratchets only after two years", () => {
@@ -236,6 +241,44 @@ describe("findings of a run", () => {
     expect(find(findings, "woodMoisture").when).toMatch(/^hour \d+$/);
     expect(findings.map((one) => one.id)).not.toContain("yearOnYear");
     expect(findings.map((one) => one.id)).not.toContain("dewPointMargin");
+  });
+
+  it("follows water to the fill where foam lines the board", () => {
+    const lined = caseOf([
+      layer("osb", "insul_sheath_osb", 0.0111),
+      layer("foam", "insul_sheath_pir", 0.025),
+      layer("batt", "glass_fibre_batt", 0.14),
+      layer("gypsum", "gypsum_board_127", 0.0127),
+    ]);
+    const months = (value: number): number[] => Array.from({ length: 12 }, () => value);
+    const monthly = {
+      interfaces: [
+        { probe: "osb-outside", vapour: months(-0.01), liquid: months(0) },
+        { probe: "osb-inside", vapour: months(5), liquid: months(0) },
+        { probe: "batt-inside", vapour: months(0.03), liquid: months(0) },
+      ],
+      sources: [],
+      stored: [],
+      heatFromRoom_MJm2: months(0),
+    };
+    const findings = findingsOf(lined, resultOf(lined, swinging(7, 14, 6, 0.72), { monthly }));
+    expect(find(findings, "dryingSplit").measured).toBeCloseTo(75, 9);
+    expect(find(findings, "dewPointMargin").probe).toBe("foam-inside");
+  });
+
+  it("vouches for nothing that a run did not reach", () => {
+    const failure = {
+      hour: 9000,
+      date: "11 October",
+      layer: "osb",
+      cause: "no convergence",
+      remedy: "Look at the curve.",
+    };
+    const broken = { ...wet, status: "failed" as const, failure, judgedFrom: 8760, judgedHours: 6000 };
+    const findings = findingsOf(wall, broken);
+    expect(findings.filter((one) => one.holds === true)).toEqual([]);
+    expect(find(findings, "woodMoisture").holds).toBe(false);
+    expect(find(findings, "woodMoisture").when).toMatch(/of 6000 h computed$/);
   });
 
   it("finds nothing in a run without judged hours", () => {
