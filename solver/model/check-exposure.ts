@@ -1,3 +1,4 @@
+import { outOfScope } from "./checks/scope.ts";
 import type { Key, Report } from "./check-project.ts";
 import type { Course, LabFace, Project } from "./project.ts";
 
@@ -105,6 +106,8 @@ export function checkExposure(project: Project, report: Report): void {
       "the indoor climate is missing",
       'Add "indoor" with a method: "fixed", "seasonal", "ashrae160", "en15026", "iso13788" or "logger".',
     );
+  const refused = outOfScope(project);
+  if (refused) report(["site", "face", refused.field], refused.message, refused.remedy);
   if (lab) {
     checkLabFace(lab.outside, "outside", report);
     checkLabFace(lab.inside, "inside", report);

@@ -20,7 +20,6 @@ export { retarderClass, type Backing, type RetarderClass } from "./codes/retarde
 export { retarderVerdict, type Amendments, type CodeVerdict, type RetarderQuestion } from "./codes/retarder-verdict.ts";
 export { energyVerdict, type EnergyQuestion } from "./codes/energy-verdict.ts";
 export { airTightnessLimit, canadianRow, energyRow } from "./codes/energy-tables.ts";
-export { climateZone, type ZoneClimate, type ZoneRules } from "./codes/climate-zone.ts";
 export { starterWalls, type StarterWall } from "./starters/index.ts";
 export {
   boundary,
@@ -31,3 +30,8 @@ export {
 } from "./boundary/boundary.ts";
 export { controlRoles, type PlayedRole } from "./boundary/control-roles.ts";
 export { dryCup, permeance_perm, wetCup } from "./boundary/vapour-figures.ts";
+export { usualSettings, wallChecks } from "./checks/wall-checks.ts";
+export type { CheckLine, CheckVerdict, CodeSettings } from "./checks/check-line.ts";
+export { wallFacts, type Retarder, type WallFacts } from "./checks/wall-facts.ts";
+export { breakEvenOutdoor_C, leastOutsideShare } from "./checks/ratio-line.ts";
+export { thermalZone2018 } from "./codes/thermal-zone-2018.ts";

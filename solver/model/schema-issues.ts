@@ -136,6 +136,18 @@ function telling(issue: z.core.$ZodIssue): z.core.$ZodIssue {
   return best ? telling({ ...best, path: [...issue.path, ...best.path] }) : issue;
 }
 
+/** Which row of a table is wrong. */
+function tableFault(value: unknown): string {
+  if (!Array.isArray(value)) return `table is ${shown(value)}`;
+  if (value.length === 0) return "table has no rows";
+  const bad = value.findIndex(
+    (row: unknown) => !Array.isArray(row) || row.length !== 2 || !row.every((one) => Number.isFinite(one)),
+  );
+  return bad < 0
+    ? `table has ${value.length} rows`
+    : `table: row ${bad + 1} is ${JSON.stringify(value[bad])?.slice(0, 40)}`;
+}
+
 /** Turns what the schema found into issues in the trade's words, each with its place and what would be valid. */
 export function schemaIssues(root: unknown, found: readonly z.core.$ZodIssue[]): Issue[] {
   return found.slice(0, 200).map((raw) => {
@@ -147,9 +159,11 @@ export function schemaIssues(root: unknown, found: readonly z.core.$ZodIssue[]):
     const place = placeInWords(root, keys);
     const name = fieldWords[field]?.name ?? field.replace(/_.*$/, "");
     const message =
-      issue.code === "unrecognized_keys"
-        ? `${name} has fields that are not known here: ${issue.keys.slice(0, 5).join(", ")}`
-        : `${name} is ${shown(value)}`;
+      issue.code === "custom" && field === "table"
+        ? tableFault(value)
+        : issue.code === "unrecognized_keys"
+          ? `${name} has fields that are not known here: ${issue.keys.slice(0, 5).join(", ")}`
+          : `${name} is ${shown(value)}`;
     return {
       path: dottedPath(root, keys),
       message: place ? `${place}: ${message}` : message,

@@ -1,4 +1,5 @@
 import type { Issue } from "../../climate/index.ts";
+import { mostRows } from "./project.ts";
 
 /** Longest text of a project file [characters]; two tables of 600,000 rows fit. */
 export const longestText = 100_000_000;
@@ -12,10 +13,14 @@ const most: Readonly<Record<string, number>> = {
   materials: 500,
   probes: 200,
   leaks: 20,
-  table: 600_000,
+  table: mostRows,
 };
 const forbidden = new Set(["__proto__", "constructor", "prototype"]);
 const words: Readonly<Record<string, string>> = { table: "table rows" };
+
+/** A row of two finite numbers needs no further look; tables have half a million of them. */
+const isPair = (item: unknown): boolean =>
+  Array.isArray(item) && item.length === 2 && Number.isFinite(item[0]) && Number.isFinite(item[1]);
 
 /**
  * Counts and names that are refused before anything reads the values: too many options, paths, layers, rows; field names
@@ -57,7 +62,11 @@ export function structureIssues(root: unknown): Issue[] {
             severity: "error",
           },
         ];
-      for (let i = 0; i < value.length; i++) visit(value[i], path, String(i + 1));
+      for (let i = 0; i < value.length; i++) {
+        const item: unknown = value[i];
+        if (isPair(item)) seen += 2;
+        else visit(item, path, String(i + 1));
+      }
       continue;
     }
     const names = Object.keys(value);

@@ -59,7 +59,7 @@ export const cladding: readonly CatalogueRow[] = [
   },
   {
     id: "vinyl_sheet",
-    name: "Vinyl (PVC) siding sheet, material only",
+    name: "Vinyl siding sheet (PVC), material only",
     layer: "bulk",
     stock_mm: [1.1],
     density_kgm3: { value: 1390, flag: "SEEN" },

@@ -59,7 +59,7 @@ export const fibreInsulation: readonly CatalogueRow[] = [
   },
   {
     id: "stone_wool_batt",
-    name: "Stone-wool (mineral wool) batt",
+    name: "Stone-wool batt (mineral wool)",
     layer: "bulk",
     stock_mm: [89, 140],
     density_kgm3: { value: 35, range: "30-50", flag: "SEEN-RANGE" },

@@ -137,7 +137,7 @@ export const lumber: readonly CatalogueRow[] = [
   },
   {
     id: "eastern_white_cedar",
-    name: "Eastern (northern) white cedar",
+    name: "Eastern white cedar (northern)",
     layer: "bulk",
     stock_mm: [19],
     density_kgm3: { value: 310, flag: "MEMORY" },

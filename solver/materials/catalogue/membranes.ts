@@ -85,7 +85,7 @@ export const membranes: readonly CatalogueRow[] = [
   },
   {
     id: "bituminous_self_adhered",
-    name: "Self-adhered bituminous (rubberised asphalt) membrane",
+    name: "Self-adhered bituminous membrane (rubberised asphalt)",
     layer: "membrane",
     stock_mm: [1],
     density_kgm3: { value: 1000, flag: "SEEN" },
@@ -121,7 +121,7 @@ export const membranes: readonly CatalogueRow[] = [
   },
   {
     id: "smart_pa",
-    name: "RH-dependent (polyamide) vapour-retarder film",
+    name: "RH-dependent vapour-retarder film (polyamide)",
     layer: "membrane",
     stock_mm: [0.05],
     permeance_ng: {
@@ -136,7 +136,7 @@ export const membranes: readonly CatalogueRow[] = [
   },
   {
     id: "smart_pe_copolymer",
-    name: "RH-dependent ionomer/copolymer vapour-retarder membrane",
+    name: "RH-dependent vapour-retarder membrane (ionomer or copolymer)",
     layer: "membrane",
     stock_mm: [0.3],
     permeance_ng: {

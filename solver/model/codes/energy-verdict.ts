@@ -1,7 +1,7 @@
 import { rsiPerR } from "../../units.ts";
 import { sectionsOf, zoneOf, type Edition } from "./edition.ts";
 import { energyRow, wallROf, wordsOfWallR, type WallR } from "./energy-tables.ts";
-import type { Amendments, CodeVerdict } from "./retarder-verdict.ts";
+import { rowWords, type Amendments, type CodeVerdict } from "./retarder-verdict.ts";
 
 export interface EnergyQuestion {
   readonly edition: Edition;
@@ -33,7 +33,7 @@ export function energyVerdict(question: EnergyQuestion): CodeVerdict {
   const row = zone && energyRow(edition, zone);
   const base = {
     section: where.wallR,
-    row: row ? `zone ${row.words}` : question.zone,
+    row: row ? rowWords(row.words) : question.zone,
     limit_R: null,
     measured_R: null,
     amended: false,

@@ -16,6 +16,8 @@ export interface RetarderQuestion {
   readonly zone: string;
   readonly stud: "2x4" | "2x6" | "other";
   readonly cavity_R: number;
+  /** Everything inboard of the continuous insulation; the cavity alone when absent. */
+  readonly inboard_R?: number;
   readonly ci_R: number;
   readonly ciKind: "foam" | "insulatedSiding" | "other" | "none";
   /** Class of the continuous insulation by dry cup. */
@@ -56,6 +58,9 @@ export interface CodeVerdict {
 const seen = "SEEN in adopted texts";
 const recalled = "MEMORY: taken to read as the neighbouring edition that was read";
 
+/** "zone 6", "zones 4, 5, 6". */
+export const rowWords = (words: string): string =>
+  `${/,| and | to /.test(words) && !words.startsWith("Marine") ? "zones" : "zone"} ${words}`;
 const r = (value: number): string => `R-${Number(value.toFixed(2))}`;
 
 /** Does this wall's inside retarder stand in the tables? One answer with its section and row. */
@@ -116,7 +121,7 @@ export function retarderVerdict(question: RetarderQuestion): CodeVerdict {
       return answer(
         "reject",
         "Where foam sheathing under 1 perm is used outside under this table, only Class III may stand inside.",
-        { section: where.class3, row: `zone ${row!.words}`, limit_R: least, measured_R: question.ci_R },
+        { section: where.class3, row: rowWords(row!.words), limit_R: least, measured_R: question.ci_R },
       );
   }
   if (yearOf(edition) < 2021) return answer("accept", `Class ${retarder} meets the requirement in zone ${zone.text}.`);
@@ -134,10 +139,10 @@ export function retarderVerdict(question: RetarderQuestion): CodeVerdict {
     const row = withFoamRows.find((one) => one.zones.includes(zone.number));
     return answer(
       "accept",
-      `${r(question.ci_R)} of foam outside meets the table, and the retarder opens to ${question.wetCup_perm} perm by wet cup.`,
+      `${r(question.ci_R)} of foam outside meets the table, and the retarder opens to ${question.wetCup_perm === null ? "" : Number(question.wetCup_perm.toPrecision(2))} perm by wet cup.`,
       {
         section: where.withFoam,
-        row: row ? `zone ${row.words}` : `zone ${zone.text}`,
+        row: row ? rowWords(row.words) : `zone ${zone.text}`,
         limit_R: row ? (stud === "2x4" ? row.over2x4 : row.over2x6) : null,
         measured_R: question.ci_R,
       },
@@ -154,7 +159,7 @@ function foamVerdict(question: RetarderQuestion, zone: Zone, responsive: boolean
   const section = sectionsOf(edition).withFoam;
   const row = withFoamRows.find((one) => one.zones.includes(zone.number));
   if (!row) return null;
-  const place = { section, row: `zone ${row.words}` };
+  const place = { section, row: rowWords(row.words) };
   if (stud === "other") return answer("offTable", "The table knows 2x4 and 2x6 walls only.", place);
   const amended = question.amendments?.withFoam?.[zone.text] ?? question.amendments?.withFoam?.[String(zone.number)];
   const least = (amended ?? row)[stud === "2x4" ? "over2x4" : "over2x6"];
@@ -188,7 +193,7 @@ function class3Verdict(question: RetarderQuestion, zone: Zone, answer: Answer): 
   const { edition, stud } = question;
   const row = class3Row(edition, zone);
   if (!row) return answer("offTable", `The table has no row for zone ${zone.text}.`);
-  const place = { section: sectionsOf(edition).class3, row: `zone ${row.words}` };
+  const place = { section: sectionsOf(edition).class3, row: rowWords(row.words) };
   if (question.ventedCladding && row.ventedOver.includes(question.backing))
     return answer(
       "accept",
@@ -240,10 +245,11 @@ function withoutRetarder(question: RetarderQuestion, zone: Zone, answer: Answer)
       `Without a retarder the table asks ${r(least)} outside; the wall has ${r(question.ci_R)}.`,
       more,
     );
-  if (question.cavity_R > noRetarderInboard_R)
+  const inboard = question.inboard_R ?? question.cavity_R;
+  if (inboard > noRetarderInboard_R)
     return answer(
       "reject",
-      `Without a retarder everything inboard of the continuous insulation may add up to ${r(noRetarderInboard_R)}; the wall has ${r(question.cavity_R)}.`,
+      `Without a retarder everything inboard of the continuous insulation may add up to ${r(noRetarderInboard_R)}; the wall has ${r(inboard)}.`,
       more,
     );
   const control = question.vapourControlOutside ?? (question.ciClass === "I" || question.ciClass === "II");

@@ -1,16 +1,16 @@
 import type { Layer, Path, Project } from "../project.ts";
 
 /** 2 in. of extruded polystyrene outside the sheathing. */
-const continuousInsulation: Layer = { id: "ci", material: "xps", thickness_m: 0.0508, roles: ["thermal"] };
+const continuousInsulation = (): Layer => ({ id: "ci", material: "xps", thickness_m: 0.0508, roles: ["thermal"] });
 
 const outside = (withInsulation: boolean): Layer[] => [
   { id: "cladding", material: "pine_lap_siding", thickness_m: 0.019 },
   { id: "gap", material: "vent_cavity_19", thickness_m: 0.019, ventilation: { airChangesPerHour: 200 } },
-  ...(withInsulation ? [continuousInsulation] : []),
+  ...(withInsulation ? [continuousInsulation()] : []),
   { id: "wrb", material: "housewrap", roles: ["water"] },
   { id: "sheathing", material: "osb_111", thickness_m: 0.0111, roles: ["air"] },
 ];
-const inside: Layer[] = [
+const inside = (): Layer[] => [
   { id: "retarder", material: "kraft_facing", roles: ["vapour"] },
   { id: "gypsum", material: "gypsum_board_127", thickness_m: 0.0127 },
   { id: "paint", material: "paint_latex" },
@@ -22,7 +22,7 @@ const bay = (withInsulation: boolean): Path => ({
   layers: [
     ...outside(withInsulation),
     { id: "cavity", material: "glass_fibre_batt", thickness_m: 0.14, roles: withInsulation ? [] : ["thermal"] },
-    ...inside,
+    ...inside(),
   ],
   leaks: [{ id: "leak", to: "sheathing", at: "inside", flow_m3hm2: 0.05 }],
 });
@@ -31,7 +31,7 @@ const stud = (withInsulation: boolean): Path => ({
   kind: "stud",
   name: "Stud and plates",
   areaShare: 0.25,
-  layers: [...outside(withInsulation), { id: "framing", material: "spf_framing", thickness_m: 0.14 }, ...inside],
+  layers: [...outside(withInsulation), { id: "framing", material: "spf_framing", thickness_m: 0.14 }, ...inside()],
 });
 
 /**

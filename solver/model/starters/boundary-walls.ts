@@ -63,7 +63,7 @@ const panelField = (of: number): Path[] =>
     {
       outside: panelOutside,
       cavity: () => [board("cavity", "stone_wool_batt", stud2x4_mm)],
-      framing: studOf(stud2x6_mm),
+      framing: studOf(stud2x4_mm),
       inside: gypsumAndPaint,
       leakTo: "ci",
     },
