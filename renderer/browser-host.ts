@@ -36,19 +36,16 @@ function download(name: string, text: string, type: string): void {
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
 
+function isRecentEntry(value: unknown): value is RecentEntry {
+  if (typeof value !== "object" || value === null) return false;
+  const { handle, name } = value as Record<string, unknown>;
+  return typeof handle === "string" && typeof name === "string";
+}
+
 function readRecent(): RecentEntry[] {
   try {
     const read: unknown = JSON.parse(localStorage.getItem(keys.recent) ?? "[]");
-    if (!Array.isArray(read)) return [];
-    return read.filter(
-      (entry): entry is RecentEntry =>
-        typeof entry === "object" &&
-        entry !== null &&
-        "handle" in entry &&
-        "name" in entry &&
-        typeof entry.handle === "string" &&
-        typeof entry.name === "string",
-    );
+    return Array.isArray(read) ? read.filter(isRecentEntry) : [];
   } catch {
     return [];
   }

@@ -87,7 +87,7 @@ export function PlaceForm({ site, units }: { site: Site; units: Units }) {
           note="A synthetic year made from monthly normals, the same for everybody."
         />
       )}
-      {!city && <p className="form-file">{String(weather.file ?? "")}</p>}
+      {!city && <p className="form-file">{typeof weather.file === "string" ? weather.file : ""}</p>}
       <p className={over ? "file-drop over" : "file-drop"}>
         Or drop an hourly weather file here: EPW, TMY3 or logged CSV.{" "}
         <button type="button" className="verb" onClick={() => void chooseWeather()}>

@@ -76,10 +76,10 @@ export function YearStrips({ survey, units, width, left, faceName }: YearStripsP
   const mostRain = Math.max(...survey.rain_mm, 1);
   const mostSun = Math.max(...survey.sun_kWhm2, 1);
   const strips = stack([
-    { height: 132, low: lowest, high: highest },
-    { height: 58, low: 0, high: mostRain },
-    { height: 58, low: 0, high: mostSun },
-    { height: 74, low: 0.1, high: 0.9 },
+    { height: 116, low: lowest, high: highest },
+    { height: 46, low: 0, high: mostRain },
+    { height: 46, low: 0, high: mostSun },
+    { height: 62, low: 0.1, high: 0.9 },
   ]);
   const [warm, wet, sunny, room] = strips as [Strip, Strip, Strip, Strip];
   const on = (strip: Strip) => (value: number) =>
@@ -212,7 +212,7 @@ export function YearStrips({ survey, units, width, left, faceName }: YearStripsP
           onChange={(event) => setSelectedDay(Number(event.target.value))}
         />
       </div>
-      <p className="strip-readout">
+      <p className="strip-readout" style={{ paddingLeft: left }}>
         <strong className="pencil">{dateWords(startDay, day)}</strong>: outside{" "}
         {temperatureFigure(survey.coldest_C[day]!, units)} to {temperatureText(survey.warmest_C[day]!, units)}, dew
         point {temperatureText(survey.dewPoint_C[day]!, units)}; rain {rainText(survey.rain_mm[day]!, units)}; sun{" "}

@@ -1,36 +1,9 @@
-import type { ReactNode } from "react";
-import { Dialog, Heading, Modal, ModalOverlay } from "react-aria-components";
-import { useViewStore, view } from "../state/index.ts";
+import { useViewStore } from "../state/index.ts";
 import { About } from "./about.tsx";
 import { KeySheet } from "./key-sheet.tsx";
-import "./dialogs.css";
-
-function Shown({ title, children }: { title: string; children: ReactNode }) {
-  return (
-    <ModalOverlay
-      className="dialog-ground"
-      isOpen
-      isDismissable
-      onOpenChange={(open) => {
-        if (!open) view({ openDialog: null });
-      }}
-    >
-      <Modal className="dialog-frame">
-        <Dialog className="dialog">
-          <div className="head">
-            <Heading slot="title" className="lead">
-              {title}
-            </Heading>
-            <button type="button" className="verb" onClick={() => view({ openDialog: null })}>
-              Close
-            </button>
-          </div>
-          {children}
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
-  );
-}
+import { NewWall } from "./new-wall.tsx";
+import { Words } from "./words.tsx";
+import { Shown } from "./shown.tsx";
 
 export function Dialogs() {
   const open = useViewStore((state) => state.openDialog);
@@ -47,7 +20,20 @@ export function Dialogs() {
           <About />
         </Shown>
       );
-    default:
+    case "words":
+      return (
+        <Shown title="Words and sources">
+          <Words />
+        </Shown>
+      );
+    case "newWall":
+      return (
+        <Shown title="A new wall">
+          <NewWall />
+        </Shown>
+      );
+    case "material":
+    case null:
       return null;
   }
 }

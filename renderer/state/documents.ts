@@ -37,7 +37,7 @@ export function showDocument(document: HostDocument): void {
     return;
   }
   const { project, readOnly, reason } = read.value;
-  show(project, { handle: document.handle, name: document.name, readOnly });
+  show(project, { handle: document.handle || null, name: document.name, readOnly });
   if (readOnly) view({ notice: reason ?? "This file opens for reading only." });
 }
 
@@ -99,6 +99,21 @@ export function newWall(): void {
 
 export function showNew(project: Project): void {
   show(project, { handle: null, name: null, readOnly: false });
+}
+
+/** Files dropped on the window: a project is opened, anything else is taken for weather. */
+export function listenForDrops(): void {
+  window.addEventListener("dragover", (event) => event.preventDefault());
+  window.addEventListener("drop", (event) => {
+    const file = event.dataTransfer?.files[0];
+    if (!file || event.defaultPrevented) return;
+    event.preventDefault();
+    void orSay(async () => {
+      const text = await file.text();
+      if (/\.json$/i.test(file.name)) showDocument({ handle: "", name: file.name, text });
+      else putWeather(file.name, text);
+    });
+  });
 }
 
 async function orSay(action: () => Promise<void>): Promise<void> {

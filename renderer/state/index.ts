@@ -19,4 +19,12 @@ export { applyEdit, replaceProject, useProjectStore } from "./project-store.ts";
 export { keepFile, useFilesStore } from "./files-store.ts";
 export { runAgain, stopRuns } from "./rerun.ts";
 export type { RunView } from "./run-view.ts";
-export { setSelectedDay, useViewStore, view, type SheetId, type ThemeChoice, type Units } from "./view-store.ts";
+export {
+  setSelectedDay,
+  useViewStore,
+  view,
+  type QuestionId,
+  type SheetId,
+  type ThemeChoice,
+  type Units,
+} from "./view-store.ts";

@@ -1,14 +1,15 @@
 import { host } from "../host.ts";
 import { listenForKeys, runCommand } from "../commands/index.ts";
-import { isDirty, showDocument, useDocumentStore } from "./documents.ts";
+import { isDirty, listenForDrops, showDocument, useDocumentStore } from "./documents.ts";
 import { useFilesStore } from "./files-store.ts";
 import { useProjectStore } from "./project-store.ts";
 import { replan } from "./rerun.ts";
 import { useRunsStore } from "./runs-store.ts";
+import { bringBackUnsavedWork, noteUnsavedWork } from "./unsaved-work.ts";
 
 /** Everything that goes on besides drawing: runs after edits, commands, the host's marks. Call once. */
 export function startSession(): void {
-  replan(null, 0);
+  void bringBackUnsavedWork().finally(() => replan(null, 0));
   useProjectStore.subscribe((state, before) => {
     if (state.project !== before.project) replan(state.edit ?? before.edit);
   });
@@ -19,6 +20,9 @@ export function startSession(): void {
   host.onDocument(showDocument);
   useProjectStore.subscribe(tellTitle);
   useDocumentStore.subscribe(tellTitle);
+  useProjectStore.subscribe(noteUnsavedWork);
+  useDocumentStore.subscribe(noteUnsavedWork);
+  listenForDrops();
   useRunsStore.subscribe(tellProgress);
   tellTitle();
 }

@@ -1,6 +1,7 @@
 import { create } from "zustand";
 
 export type SheetId = "wall" | "exposure" | "year" | "sideBySide" | "questions" | "report";
+export type QuestionId = "howThick" | "drying" | "whatIf" | "humidity";
 /** Inch-pound, metric, or inch-pound with metric behind it. */
 export type Units = "ip" | "si" | "both";
 export type ThemeChoice = "system" | "light" | "dark";
@@ -11,6 +12,8 @@ export interface ViewState {
   readonly path: string;
   /** The layer that the Wall sheet's schedule stands on. */
   readonly layer: string | null;
+  /** The question in view on the Questions sheet. */
+  readonly question: QuestionId;
   /** The schedule asks for a material: for a new layer inward of `layer`, or in the place of that layer's. */
   readonly askingMaterial: "add" | "replace" | null;
   readonly units: Units;
@@ -19,7 +22,7 @@ export interface ViewState {
   readonly selectedDay: number;
   /** What the title block says of the scale of the sheet in view: "1:2, drawn in plan". */
   readonly scale: string;
-  readonly openDialog: "keys" | "words" | "about" | "newWall" | null;
+  readonly openDialog: "keys" | "words" | "about" | "newWall" | "material" | null;
   /** One sentence about what just happened or could not be done; null: nothing to say. */
   readonly notice: string | null;
 }
@@ -46,6 +49,7 @@ export const useViewStore = create<ViewState>()(() => ({
   option: "A",
   path: "",
   layer: null,
+  question: "howThick",
   askingMaterial: null,
   units: "ip",
   themeChoice: "system",

@@ -1,12 +1,14 @@
 import { useEffect, useMemo } from "react";
 import { boundary, lookupFor, wholeWall } from "../../solver/index.ts";
 import { useActiveOption, useActivePath, useProject, useUnits, useViewStore, view } from "../state/index.ts";
+import { Shown } from "../shell/shown.tsx";
 import { Sentence } from "../units/index.ts";
 import { BoundaryRegister } from "./boundary-register.tsx";
 import { layOut, roomWithin } from "./drawing/core-layout.ts";
 import { SectionDrawing } from "./drawing/section-drawing.tsx";
 import { openingSentence } from "./opening-sentence.ts";
 import { PathsTable } from "./paths-table.tsx";
+import { MaterialCard } from "./material-card.tsx";
 import { LayerSchedule } from "./schedule/layer-schedule.tsx";
 import { MaterialDialog } from "./schedule/material-dialog.tsx";
 import { useSize } from "./use-size.ts";
@@ -27,6 +29,9 @@ export default function WallSheet() {
   const whole = useMemo(() => wholeWall(option, project), [option, project]);
   const { ratio } = useMemo(() => layOut(option, lookup, roomWithin(size)), [option, lookup, size]);
   const chosen = path.layers.some((candidate) => candidate.id === layer) ? layer : (path.layers[0]?.id ?? null);
+
+  const chosenLayer = path.layers.find((candidate) => candidate.id === chosen);
+  const cardOpen = useViewStore((state) => state.openDialog === "material");
 
   useEffect(() => {
     view({ scale: `1:${ratio}, drawn in plan` });
@@ -74,6 +79,16 @@ export default function WallSheet() {
           <PathsTable option={option} path={path} units={units} whole={whole} />
         </section>
       </div>
+      {chosenLayer && (
+        <section className="wall-third" data-pane="Material card" tabIndex={-1} aria-label="Material card">
+          <MaterialCard layer={chosenLayer} lookup={lookup} />
+        </section>
+      )}
+      {chosenLayer && cardOpen && (
+        <Shown title="Where the figures come from">
+          <MaterialCard layer={chosenLayer} lookup={lookup} />
+        </Shown>
+      )}
       <MaterialDialog project={project} option={option} path={path} lookup={lookup} units={units} />
     </div>
   );

@@ -1,7 +1,9 @@
 import type { BoundaryReport, ControlRole, Path } from "../../solver/index.ts";
 import { controlRoles, type ControlRun } from "./control-roles.ts";
 
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** "Housewrap" inside a sentence; "OSB" stays as it is. */
+const lowered = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** The role's layers, each named once: "housewrap; strand board at the rim joist". */
 function layerWords(report: BoundaryReport, role: ControlRole): string {

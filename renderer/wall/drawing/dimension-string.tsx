@@ -88,7 +88,7 @@ export function DimensionString({
           {withLeaders && (
             <path className="keynote-leader" d={`M${keynoteAt + circle} ${keynotes[index]!}L-6 ${middles[index]!}H0`} />
           )}
-          <circle cx={keynoteAt} cy={keynotes[index]!} r={circle} />
+          <circle cx={keynoteAt} cy={keynotes[index]} r={circle} />
           <text x={keynoteAt} y={keynotes[index]! + 4}>
             {index + 1}
           </text>

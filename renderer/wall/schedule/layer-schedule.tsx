@@ -209,10 +209,17 @@ export function LayerSchedule(props: LayerScheduleProps) {
         >
           Add a layer inward
         </button>
+        <button
+          type="button"
+          className="verb schedule-card"
+          onClick={() => view({ layer: path.layers[rowAt]!.id, openDialog: "material" })}
+        >
+          Card
+        </button>
         {shared.length > 1 && (
           <label className="schedule-through">
             <input type="checkbox" checked={throughAll} onChange={(event) => setThroughAll(event.target.checked)} />
-            Layer {rowAt + 1} runs through {shared.length} paths: edit it in all
+            Layer {rowAt + 1} in all {shared.length} paths
           </label>
         )}
       </div>
