@@ -22,10 +22,11 @@ export function checkNamed(id: string): PublishedCheck {
   return found;
 }
 
-/** The one result of a project of one path. */
+/** The one result of a project of one path. Throws what a run that could not go on says of it. */
 export function runOne(project: Project): RunResult {
   const [result] = drive(runLabProject(project));
   if (!result) throw new Error(`${project.name} gave no result`);
+  if (result.failure) throw new Error(`hour ${result.failure.hour}, ${result.failure.layer}: ${result.failure.cause}`);
   return result;
 }
 
@@ -51,7 +52,9 @@ export function expectCheckHolds(id: string): PublishedCheckResult {
 /** Asserts each comparing row of a check on a refined run, within `share` of the check's own tolerance. Books keep theirs. */
 export function expectRefinedHolds(id: string, share: number, gridFineness: number, tolerance: number): void {
   const check = checkNamed(id);
-  const rows = check.compare(drive(runLabProject(refined(check.project(), gridFineness, tolerance))));
+  const results = drive(runLabProject(refined(check.project(), gridFineness, tolerance)));
+  expect(results.map((result) => result.failure).filter((failure) => failure !== null)).toEqual([]);
+  const rows = check.compare(results);
   const misses = rows
     .filter((row) => !(Math.abs(row.got - row.expected) <= (row.unit === "of turnover" ? 1 : share) * row.tolerance))
     .map((row) => `${row.what}: ${row.got} for ${row.expected} within ${share * row.tolerance} ${row.unit}`);

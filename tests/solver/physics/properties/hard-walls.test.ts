@@ -100,7 +100,7 @@ describe("walls that are hard to solve", () => {
       [brick],
     );
     expectSound(result);
-    expect(result.water.byFaceAndSource["rain taken up"]).toBeGreaterThan(10);
+    expect(result.water.byFaceAndSource["outside rain taken up"]).toBeGreaterThan(10);
   });
 
   it("runs a skin of 0.1 mm between layers of 300 mm, meshed or as a membrane", () => {

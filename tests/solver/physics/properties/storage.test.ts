@@ -46,7 +46,7 @@ describe("storage", () => {
   it("rises whatever curve form a material gives", () => {
     fc.assert(
       fc.property(porous("any"), (material) => expectRising(material)),
-      { numRuns: 100, seed: 1 },
+      { numRuns: 100, seed: 1, endOnFailure: true },
     );
   });
 
@@ -62,7 +62,7 @@ describe("storage", () => {
           ...(above === null ? {} : { freeSaturation_kgm3: last + above }),
         });
       }),
-      { numRuns: 200, seed: 2 },
+      { numRuns: 200, seed: 2, endOnFailure: true },
     );
   });
 
@@ -75,7 +75,7 @@ describe("storage", () => {
         );
         for (const [phi, w] of relativeHumidity) expect(boundWaterAt(-Math.log(-Math.log(phi)))).toBeCloseTo(w, 6);
       }),
-      { numRuns: 200, seed: 3 },
+      { numRuns: 200, seed: 3, endOnFailure: true },
     );
   });
 });

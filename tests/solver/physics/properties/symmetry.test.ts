@@ -71,7 +71,7 @@ describe("a mirrored wall between mirrored faces", () => {
           }
         },
       ),
-      { numRuns: 15, seed: 5 },
+      { numRuns: 15, seed: 5, endOnFailure: true },
     );
   });
 });

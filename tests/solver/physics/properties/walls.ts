@@ -55,7 +55,9 @@ export function wallProject(wall: WallCase): Project {
   };
 }
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
+/** A number of a thousand even steps: what a person would type, not the smallest double. */
+export const between = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: 0, max: 1000 }).map((k) => min + ((max - min) * k) / 1000);
 
 /** Porous materials from fibre to stone: mostly open or tight, thirsty or not. */
 export const porous = (id: string): fc.Arbitrary<Material> =>
@@ -108,12 +110,10 @@ export const layered: fc.Arbitrary<{ materials: Material[]; layers: Layer[] }> =
 
 /** Hourly course of `hours` hours, straight lines between values. */
 export const hourly = (hours: number, min: number, max: number) =>
-  fc
-    .array(between(min, max), { minLength: hours + 1, maxLength: hours + 1 })
-    .map((values) => ({
-      table: values.map((value, k): [number, number] => [k * 3600, value]),
-      between: "line" as const,
-    }));
+  fc.array(between(min, max), { minLength: hours + 1, maxLength: hours + 1 }).map((values) => ({
+    table: values.map((value, k): [number, number] => [k * 3600, value]),
+    between: "line" as const,
+  }));
 
 /** A face in weather of its own: air that swings every hour, films, and rain if asked for. */
 export const weatheredFace = (hours: number, rained: boolean): fc.Arbitrary<LabFace> =>
@@ -127,6 +127,34 @@ export const weatheredFace = (hours: number, rained: boolean): fc.Arbitrary<LabF
       rain_kgm2s: rained ? hourly(hours, 0, 4e-4) : fc.constant(0),
     })
     .map(({ heatFilm, vapourFilm, ...face }) => ({ ...face, heatFilm_Wm2K: heatFilm, vapourFilm_kgm2sPa: vapourFilm }));
+
+/** A face whose air follows a sine of a day, as weather roughly does; no sun, no rain. */
+export const dailyFace = (hours: number): fc.Arbitrary<LabFace> =>
+  fc
+    .record({
+      mean_C: between(-10, 25),
+      swing_K: between(0, 12),
+      meanHumidity: between(0.4, 0.8),
+      swingHumidity: between(0, 0.15),
+      phase: between(0, 1),
+      heatFilm: between(4, 25),
+      vapourFilm: between(1e-9, 1e-7),
+    })
+    .map(({ mean_C, swing_K, meanHumidity, swingHumidity, phase, heatFilm, vapourFilm }) => {
+      const course = (mean: number, swing: number) => ({
+        table: Array.from({ length: hours + 1 }, (_, k): [number, number] => [
+          k * 3600,
+          mean + swing * Math.sin(2 * Math.PI * (k / 24 + phase)),
+        ]),
+        between: "line" as const,
+      });
+      return {
+        temperature_C: course(mean_C, swing_K),
+        relativeHumidity: course(meanHumidity, -swingHumidity),
+        heatFilm_Wm2K: heatFilm,
+        vapourFilm_kgm2sPa: vapourFilm,
+      };
+    });
 
 /** Every recorded number of a run, in order, for comparisons to the bit. */
 export function everyNumber(result: RunResult): Float64Array {
