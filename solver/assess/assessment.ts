@@ -115,6 +115,10 @@ export function assessmentOf(aCase: Case, result: RunResult, options: AssessOpti
   };
   const mean = (layer: CaseLayer): JudgedProbe | null => byId.get(`${layer.id}-mean`) ?? null;
   const innermost = aCase.layers[aCase.layers.length - 1]!;
+  const loads = options.loads ?? null;
+  // Hourly dew points take longer than the rest together, and a lead sentence needs none.
+  let room: { readonly air: RoomAir | null } | null = null;
+  let outside_C: Float64Array | null = null;
   return {
     aCase,
     result,
@@ -125,10 +129,16 @@ export function assessmentOf(aCase: Case, result: RunResult, options: AssessOpti
     probes,
     face,
     mean,
-    room: roomAir(options.loads ?? null, face(innermost, "inside"), from, result.judgedHours),
-    outside_C: options.loads
-      ? hourlyMeans(options.loads, options.loads.outside.temperature_K, from, result.judgedHours).map(toCelsius)
-      : null,
+    get room() {
+      room ??= { air: roomAir(loads, face(innermost, "inside"), from, result.judgedHours) };
+      return room.air;
+    },
+    get outside_C() {
+      outside_C ??= loads
+        ? hourlyMeans(loads, loads.outside.temperature_K, from, result.judgedHours).map(toCelsius)
+        : null;
+      return outside_C;
+    },
     mouldClass: (layer) => options.mouldClass?.[layer.id] ?? mouldClassOf(layer.material),
     span: aCase.exposure.kind === "lab" || result.judgedHours < 8760 ? "the run" : "the year",
     mouldDecline: options.mouldDecline ?? cautiousDecline,

@@ -83,7 +83,7 @@ export function leadSentence(
 }
 
 /** A damp spell longer than this is no spell [h]. */
-const dampMonths_h = 2880;
+const dampMonths_h = 1440;
 
 /** "14 March" to "March"; a laboratory's "hour 12" stays. */
 const monthOf = (when: string): string => monthNames.find((name) => when.includes(name)) ?? when;

@@ -16,6 +16,8 @@ export interface Wording {
   points(value: number): string;
   /** kg/m2 or g/m2 in SI, cups on a 4 by 8 ft sheet in inch-pound. */
   water(value_kgm2: number): string;
+  /** Cups or quarts on a 4 by 8 ft sheet, in either system. */
+  perSheet(value_kgm2: number): string;
   /** The same where the sheet has just been named: "3 cups". */
   waterAgain(value_kgm2: number): string;
   length(value_m: number): string;
@@ -34,11 +36,19 @@ const counted = (count: number, one: string, many: string): string => `${plain(c
 /** Cups of water on one 4 by 8 ft sheet. */
 export const cupsPerSheet = (value_kgm2: number): number => (value_kgm2 * sheetArea_m2) / kgPerCup;
 
+/** From here on a client counts quarts. */
+const cupsBeforeQuarts = 16;
+/** A catalogue name's tail: what it is faced with, glued to or laid on. */
+const tail = / (?:with|laminated to|on) .*$/;
+
 export function wordingIn(units: Units): Wording {
   const ip = units === "ip";
   const cups = (value_kgm2: number): string => {
     const amount = cupsPerSheet(value_kgm2);
-    return amount < 0.5 ? "less than half a cup" : counted(Math.round(amount), "cup", "cups");
+    if (amount < 0.5) return "less than half a cup";
+    return amount < cupsBeforeQuarts
+      ? counted(Math.round(amount), "cup", "cups")
+      : counted(Math.round(amount / 4), "quart", "quarts");
   };
   // Below one kilogram in grams, to the nearest ten: no decimals of moisture.
   const perArea = (value_kgm2: number): string =>
@@ -51,6 +61,7 @@ export function wordingIn(units: Units): Wording {
     moisture: (percent) => `${plain(percent)} %`,
     points: (value) => counted(Math.round(Math.abs(value)), "point", "points"),
     water: (value_kgm2) => (ip ? `${cups(value_kgm2)} on a 4 by 8 ft sheet` : perArea(value_kgm2)),
+    perSheet: (value_kgm2) => `${cups(value_kgm2)} on a 4 by 8 ft sheet`,
     waterAgain: (value_kgm2) => (ip ? cups(value_kgm2) : perArea(value_kgm2)),
     length: (value_m) => (ip ? `${plain(value_m / metrePerInch, 1)} in.` : `${plain(value_m * 1000)} mm`),
     duration: (hours) =>
@@ -61,7 +72,7 @@ export function wordingIn(units: Units): Wording {
 
 /** "Gypsum board, paper-faced, 12.7 mm" as it stands inside of a sentence: "gypsum board"; "OSB sheathing" keeps its capitals. */
 export function inSentence(name: string): string {
-  const short = name.split(/[,(/]/)[0]!.trim();
+  const short = name.split(/[,(/]/)[0]!.replace(tail, "").trim();
   return /^[A-Z][a-z]/.test(short) ? short.charAt(0).toLowerCase() + short.slice(1) : short;
 }
 

@@ -111,7 +111,7 @@ function uptakeDraft(a: Assessment, mean: JudgedProbe, thickness_m: number): Dra
     statement:
       uptake.gain_kgm2 < nextToNothing_kgm2
         ? `${capitalised(placeOf(mean))} takes up next to nothing.`
-        : `From ${from} to ${to} ${placeOf(mean)} takes up ${a.say.water(uptake.gain_kgm2)}.`,
+        : `From ${from} to ${to} ${placeOf(mean)} takes up ${a.say.units === "si" ? `${a.say.water(uptake.gain_kgm2)}, ` : ""}${a.say.perSheet(uptake.gain_kgm2)}.`,
     measured: uptake.gain_kgm2,
     unit: "kg/m2",
     limit: null,

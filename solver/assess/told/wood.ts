@@ -33,7 +33,7 @@ export function woodFindings(a: Assessment): Draft[] {
   if (own) drafts.push(moistureDraft(a, own, "woodMoisture"));
   const others = means.filter((probe) => probe !== own).map((probe) => ({ probe, percent: percentOf(probe) }));
   const wettest = others.reduce<(typeof others)[number] | null>(
-    (best, one) => (best === null || Math.max(...maxOf(one.percent)) > Math.max(...maxOf(best.percent)) ? one : best),
+    (best, one) => (best === null || highest(one.percent) > highest(best.percent) ? one : best),
     null,
   );
   if (wettest) drafts.push(moistureDraft(a, wettest.probe, "woodMoistureElsewhere"));
@@ -61,7 +61,7 @@ export function woodFindings(a: Assessment): Draft[] {
   return drafts;
 }
 
-const maxOf = (values: Float64Array): [number] => [values.reduce((most, one) => Math.max(most, one), -Infinity)];
+const highest = (values: Float64Array): number => values.reduce((most, one) => Math.max(most, one), -Infinity);
 
 function moistureDraft(a: Assessment, probe: JudgedProbe, id: string): Draft {
   const moisture = woodMoisture(percentOf(probe), probe.T_C);
