@@ -51,6 +51,7 @@ const winterDays = (count: number): number[] =>
 
 describe("walls that are hard to solve", () => {
   it("runs a strand board that starts saturated behind foil", () => {
+    (globalThis as any).DBG = 1;
     const result = run(
       [
         { id: "foil", material: "alu_foil" },
