@@ -137,6 +137,8 @@ export function evaluate(
 
 /** Water film per unit of potential [kg/m2]: 0.1 mm when rain begins to run off, what clings to a wall (ASSUMED). */
 const filmPerPotential_kgm2 = 0.03;
+/** How sharply a film begins, per unit of potential. */
+const filmSharpness = 2.5;
 
 function films(wall: WallModel, work: Workspace): void {
   const { filmNodes, filmFrom } = wall;
@@ -145,9 +147,10 @@ function films(wall: WallModel, work: Workspace): void {
   for (let n = 0; n < filmNodes.length; n++) {
     const i = filmNodes[n]!;
     const beyond = x[2 * i + 1]! - filmFrom[n]!;
-    if (beyond <= 0) continue;
-    const film = filmPerPotential_kgm2 * (beyond < 1 ? 0.5 * beyond * beyond : beyond - 0.5);
-    const slope = filmPerPotential_kgm2 * (beyond < 1 ? beyond : 1);
+    const grown = Math.exp(filmSharpness * Math.min(beyond, 10));
+    const film =
+      beyond > 10 ? filmPerPotential_kgm2 * beyond : (filmPerPotential_kgm2 / filmSharpness) * Math.log1p(grown);
+    const slope = beyond > 10 ? filmPerPotential_kgm2 : (filmPerPotential_kgm2 * grown) / (1 + grown);
     const warm = x[2 * i]! - enthalpyZero_K;
     stored[2 * i]! += waterHeat * film * warm;
     stored[2 * i + 1]! += film;

@@ -1,7 +1,7 @@
 import type { HourlyLoads } from "../../climate/index.ts";
 import type { Case } from "../model/index.ts";
 import { polyline } from "../numerics/monotone-curve.ts";
-import { potentialAt, referenceTemperature_K } from "./moisture-potential.ts";
+import { fullPoreSuction_Pa, potentialAt, potentialAtSuction, referenceTemperature_K } from "./moisture-potential.ts";
 import { potentialOfWater, readTable } from "./property-table.ts";
 import type { WallModel } from "./wall-model.ts";
 
@@ -9,6 +9,9 @@ import type { WallModel } from "./wall-model.ts";
 export function initialState(aCase: Case, wall: WallModel, loads: HourlyLoads, x: Float64Array): void {
   const temperature = initialTemperature(aCase, wall, loads);
   const { nodes, slots, slotNode, slotTable, slotVolume, tables } = wall;
+  // A start at 100 % RH has its pores full, and no free water beside.
+  const rhoR = wall.physics.waterDensity_kgm3 * wall.physics.gasConstantVapour_JkgK;
+  const fullPores = potentialAtSuction(fullPoreSuction_Pa, referenceTemperature_K, rhoR);
   const weight = new Float64Array(nodes).fill(-1);
   for (let i = 0; i < nodes; i++) x[2 * i] = temperature[i]!;
   for (let s = 0; s < slots; s++) {
@@ -18,7 +21,7 @@ export function initialState(aCase: Case, wall: WallModel, loads: HourlyLoads, x
     const shift = table.followsSuction ? Math.log(temperature[i]! / referenceTemperature_K) : 0;
     const potential =
       "relativeHumidity" in initial
-        ? potentialAt(initial.relativeHumidity)
+        ? Math.min(potentialAt(initial.relativeHumidity), fullPores)
         : potentialOfWater(table, initial.water_kgm3) + shift;
     // Where two layers meet, the one that holds more water at the node sets it.
     const held = slotVolume[s]! * readTable(table, 0, potential - shift);

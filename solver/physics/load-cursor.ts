@@ -1,5 +1,10 @@
 import type { FaceLoads, HourlyLoads, LoadSeries } from "../../climate/index.ts";
-import { lowestPotential, potentialAtSuction, referenceTemperature_K } from "./moisture-potential.ts";
+import {
+  fullPoreSuction_Pa,
+  lowestPotential,
+  potentialAtSuction,
+  referenceTemperature_K,
+} from "./moisture-potential.ts";
 
 /** Where each load stands in the cursor's array. Outside's seven come first, inside's from `insideOffset`. */
 export const load = {
@@ -17,7 +22,6 @@ export const insideOffset = 9;
 export const windSpeed = 18;
 export const throughFlow = 19;
 const loadCount = 20;
-const fullPoreSuction_Pa = 1e3;
 
 /** Reads all loads at one instant into one array, without allocating. */
 export interface LoadCursor {

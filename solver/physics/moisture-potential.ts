@@ -16,6 +16,9 @@ export const highestPotential = 19.6;
 /** Dry end that a start state may name: RH below this is taken as this. */
 export const driestHumidity = 1e-6;
 
+/** Suction at which all pores that draw water are full [Pa] (pores of 0.3 mm); what lies below it is free water. */
+export const fullPoreSuction_Pa = 1e3;
+
 export const humidityAt = (potential: number): number => Math.exp(-Math.exp(-potential));
 
 /** @param relativeHumidity 0..1; 1 gives the table's wet end (suction under 1 Pa). */

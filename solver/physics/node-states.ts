@@ -17,22 +17,12 @@ export function nodeStates(wall: WallModel, work: Workspace): number {
   const perKelvin = 1 / temperatureStep_K;
   for (let i = 0; i < nodes; i++) {
     const y = (x[2 * i + 1]! - lowestPotential) * perStep;
-    // Outside of the table RH keeps its end value: it differs from 0 or 1 by less than 1e-8 there.
-    let phi: number;
-    let slope: number;
-    if (y <= 0) {
-      phi = humidityTable[0]!;
-      slope = 0;
-    } else if (y >= tableIntervals) {
-      phi = humidityTable[tableIntervals]!;
-      slope = 0;
-    } else {
-      const k = y | 0;
-      const low = humidityTable[k]!;
-      const rise = humidityTable[k + 1]! - low;
-      phi = low + rise * (y - k);
-      slope = rise * perStep;
-    }
+    // Beyond its dry end the table goes on along its last straight line; at its wet end RH stays under 1. Never without a slope.
+    const m = y < 0 ? 0 : y >= tableIntervals ? tableIntervals - 1 : y | 0;
+    const low = humidityTable[m]!;
+    const rise = humidityTable[m + 1]! - low;
+    const phi = y > tableIntervals ? low + rise : low + rise * (y - m);
+    const slope = rise * perStep;
     const z = (x[2 * i]! - coldest_K) * perKelvin;
     if (!(z > 0 && z < temperatureIntervals)) return i;
     const k = z | 0;

@@ -1,18 +1,23 @@
 import type { Material, Sorption } from "../materials/index.ts";
 import { monotoneCurve } from "../numerics/monotone-curve.ts";
-import { humidityAt, potentialAt, potentialAtSuction, referenceTemperature_K } from "./moisture-potential.ts";
+import {
+  fullPoreSuction_Pa,
+  humidityAt,
+  potentialAt,
+  potentialAtSuction,
+  referenceTemperature_K,
+} from "./moisture-potential.ts";
 
-/** Suction at which a material given by its sorption points has taken up its free saturation [Pa] (pores of 0.1 mm). */
-const suctionAtFreeSaturation_Pa = 1e3;
 /** Above this humidity the curve runs over log suction, below over RH: an RH axis says nothing near saturation. */
 const humidityWhereAxesJoin = 0.95;
-/** Suction [Pa] from which water stands free in a material that has a capillary saturation. */
-const freeWaterSuction_Pa = 1e3;
 /** Humidity from which condensate stands free in a material without capillary pores. */
 const freeWaterHumidity = 0.9995;
 /** Free water held per unit of potential (a factor e of suction): share of saturation for capillary materials, kg/m3 for the others. */
 const freeWaterShare = 0.01;
 const freeWaterOfOthers_kgm3 = 40;
+
+/** How sharply free water begins, per unit of potential. */
+const freeWaterSharpness = 2.5;
 
 export interface SorptionCurve {
   /** Water content [kg/m3] over the potential (at the reference temperature). Never flat: condensate has somewhere to stay. */
@@ -31,7 +36,7 @@ export function sorptionCurve(material: Material, rhoR: number): SorptionCurve {
   const wetEnd =
     bound.capillarySaturation_kgm3 === null
       ? potentialAt(freeWaterHumidity)
-      : potentialAtSuction(freeWaterSuction_Pa, referenceTemperature_K, rhoR);
+      : potentialAtSuction(fullPoreSuction_Pa, referenceTemperature_K, rhoR);
   const slope =
     bound.capillarySaturation_kgm3 === null ? freeWaterOfOthers_kgm3 : freeWaterShare * bound.capillarySaturation_kgm3;
   return {
@@ -41,10 +46,10 @@ export function sorptionCurve(material: Material, rhoR: number): SorptionCurve {
   };
 }
 
-/** Starts as a parabola over one unit, goes on straight. */
-function freeWater(beyond: number, slope: number): number {
-  if (beyond <= 0) return 0;
-  return beyond < 1 ? 0.5 * slope * beyond * beyond : slope * (beyond - 0.5);
+/** Nothing well before the potential where water begins to stand free, a straight line well beyond it, never flat between. */
+export function freeWater(beyond: number, slope: number): number {
+  const scaled = freeWaterSharpness * beyond;
+  return scaled > 30 ? slope * beyond : (slope / freeWaterSharpness) * Math.log1p(Math.exp(scaled));
 }
 
 function boundWater(material: Material, rhoR: number): Omit<SorptionCurve, "boundWaterAt"> {
@@ -126,7 +131,7 @@ function fromHumidityPoints(
   const theta = points.map(([phi]) => potentialAt(phi));
   const water = points.map(([, w]) => w);
   if (atSaturation !== null) {
-    const end = potentialAtSuction(suctionAtFreeSaturation_Pa, referenceTemperature_K, rhoR);
+    const end = potentialAtSuction(fullPoreSuction_Pa, referenceTemperature_K, rhoR);
     const last = theta.at(-1);
     theta.push(last === undefined ? end : Math.max(end, last + 0.5));
     water.push(atSaturation);

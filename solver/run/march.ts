@@ -15,7 +15,7 @@ export interface MarchCount {
 
 /** First step of a run and the shortest that is tried [s]. */
 const firstStep_s = 2;
-const shortestStep_s = 1e-4;
+const shortestStep_s = 1e-7;
 const caution = 0.85;
 const fastestGrowth = 4;
 const strongestCut = 0.15;

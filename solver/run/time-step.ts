@@ -25,8 +25,8 @@ const afterJump = 0.1;
 
 const mostIterations = 14;
 /** A change of an iterate under this ends the iteration: the next one would be its square. */
-const settledTemperature_K = 2e-3;
-const settledPotential = 2e-3;
+const settledTemperature_K = 1e-3;
+const settledPotential = 1e-3;
 /** Remainders that may be carried on, per node; the last step of a run leaves less, so that the books show the balance. */
 const settledWater_kgm2 = 1e-6;
 const settledHeat_Jm2 = 1;
