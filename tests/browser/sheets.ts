@@ -1,7 +1,6 @@
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
-import { expect } from "vitest";
 
 export type SheetTitle = "Wall" | "Exposure" | "Year" | "Side by Side" | "Questions" | "Report";
 
@@ -22,7 +21,7 @@ export const runCell = (page: Page): Locator => page.locator(".block-run dd");
 
 /** Waits until the path in view has a result of the wall as it stands. */
 export async function untilCurrent(page: Page): Promise<void> {
-  await expect.poll(() => runCell(page).innerText(), { timeout: patience_ms }).toMatch(/^Current/);
+  await page.locator(".block-run dd", { hasText: /^Current/ }).waitFor({ timeout: patience_ms });
 }
 
 /** Waits until no run is under way, in any option. */
