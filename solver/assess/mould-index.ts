@@ -92,7 +92,8 @@ export function mouldIndex(
     const t = temperature_C[hour]!;
     const humidity = Math.min(relativeHumidity[hour]! * 100, 100);
     const critical = criticalHumidity_percent(t, coefficients.leastHumidity_percent);
-    if (t > 0 && t <= 50 && humidity >= critical) {
+    // A hair above freezing the critical humidity rounds to 100 %, and nothing is left between it and saturation.
+    if (t > 0 && t <= 50 && humidity >= critical && critical < 100) {
       const x = (critical - humidity) / (critical - 100);
       const highest = coefficients.a + coefficients.b * x - coefficients.c * x * x;
       const k1 = m < 1 ? coefficients.k1Below1 : coefficients.k1From1;

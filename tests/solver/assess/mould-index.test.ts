@@ -88,6 +88,10 @@ describe("the mould index", () => {
     }
   });
 
+  it("stays a number a hair above freezing, where the critical humidity rounds to 100 %", () => {
+    expect(mouldIndex(steady(1e-300, 100), steady(1, 100), mouldCoefficients.verySensitive).max).toBe(0);
+  });
+
   it("grows nothing in frost, in heat, or at or below zero index", () => {
     for (const t of [-5, 0, 51]) {
       expect(mouldIndex(steady(t, 2000), steady(1, 2000), mouldCoefficients.verySensitive).max).toBe(0);
