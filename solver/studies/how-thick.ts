@@ -4,7 +4,7 @@ import { besideTheRun, type Beside, type CodeRow, type Winter } from "./how-thic
 import { phrase, amount, type Phrase } from "./phrase.ts";
 import { stockThicknesses_m } from "./stock.ts";
 import type { Done, Member, Study } from "./study.ts";
-import { decidingFindings, findingKinds, limited } from "./summary.ts";
+import { decidingFindings, findingKinds, limited, type MemberSummary } from "./summary.ts";
 import {
   needOf,
   nextThickness_m,
@@ -28,12 +28,15 @@ export interface HowThickQuestion {
   readonly winter?: Winter | null;
 }
 
+/** Boards that do worse than no board at all by one measure. */
 export interface WorseThanNone {
+  /** Wettest hour of the wood [% by mass], or the mould index. */
+  readonly measure: "peakMoisture" | "mouldIndex";
   readonly from_m: number;
   readonly to_m: number;
   readonly worst_m: number;
-  readonly without_percent: number;
-  readonly worst_percent: number;
+  readonly without: number;
+  readonly worst: number;
 }
 
 export interface HowThickAnswer {
@@ -63,8 +66,11 @@ export interface HowThickAnswer {
 }
 
 const mostRefinements = 6;
-/** Two peaks closer than this are the same [points of moisture content]. */
-const samePeak_percent = 0.5;
+/** Peaks closer than half a point of moisture content, or a fifth of a point of mould index, are the same. */
+const measures = [
+  { measure: "peakMoisture", same: 0.5, of: (summary: MemberSummary) => summary.peakMoisture_percent },
+  { measure: "mouldIndex", same: 0.2, of: (summary: MemberSummary) => summary.mouldIndex },
+] as const;
 
 const keyOf = (thickness_m: number): string => `t:${thickness_m.toFixed(5)}`;
 
@@ -147,23 +153,33 @@ function spread(sorted: readonly number[]): readonly number[] {
   return [...new Set([...order, ...sorted.keys()])].map((index) => sorted[index]!);
 }
 
-/** Boards that leave the wood wetter than no board at all: they close the way out more than they warm. */
+/**
+ * Thicknesses at which a thin board does worse than none: it closes the way out more than it warms. By the wood's peak first, then by
+ * the mould index, which counts the warm wet weeks that a closed-in wall adds; null where neither is worse.
+ */
 export function worseThanNone(sorted: readonly ThicknessPoint[]): WorseThanNone | null {
   const bare = sorted[0];
-  if (bare === undefined || bare.thickness_m > 0 || bare.summary.peakMoisture_percent === null) return null;
-  const without_percent = bare.summary.peakMoisture_percent;
-  const worse = sorted.filter((point) => point.summary.peakMoisture_percent! > without_percent + samePeak_percent);
-  if (worse.length === 0) return null;
-  const worst = worse.reduce((most, point) =>
-    point.summary.peakMoisture_percent! > most.summary.peakMoisture_percent! ? point : most,
-  );
-  return {
-    from_m: worse[0]!.thickness_m,
-    to_m: worse[worse.length - 1]!.thickness_m,
-    worst_m: worst.thickness_m,
-    without_percent,
-    worst_percent: worst.summary.peakMoisture_percent!,
-  };
+  if (bare === undefined || bare.thickness_m > 0) return null;
+  for (const { measure, same, of } of measures) {
+    const without = of(bare.summary);
+    if (without === null) continue;
+    const worse = sorted.flatMap((point) => {
+      const value = of(point.summary);
+      return value !== null && value > without + same ? [{ thickness_m: point.thickness_m, value }] : [];
+    });
+    const first = worse[0];
+    if (first === undefined) continue;
+    const worst = worse.reduce((most, each) => (each.value > most.value ? each : most));
+    return {
+      measure,
+      from_m: first.thickness_m,
+      to_m: worse[worse.length - 1]!.thickness_m,
+      worst_m: worst.thickness_m,
+      without,
+      worst: worst.value,
+    };
+  }
+  return null;
 }
 
 function lead(

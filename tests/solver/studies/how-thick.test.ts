@@ -103,7 +103,7 @@ describe("how thick", () => {
       const summary = run(member);
       return /, (13|25) mm/.test(member.label) ? { ...summary, peakMoisture_percent: 30 } : summary;
     });
-    expect(answer.worseThanNone).toMatchObject({ from_m: 0.0127, to_m: 0.0254, worst_percent: 30 });
+    expect(answer.worseThanNone).toMatchObject({ from_m: 0.0127, to_m: 0.0254, measure: "peakMoisture", worst: 30 });
     expect(answerOf(howThick(question), run).worseThanNone).toBeNull();
   });
 
