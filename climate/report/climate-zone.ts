@@ -1,8 +1,8 @@
 import { daysInMonth } from "../calendar.ts";
 
 export interface ZoneInput {
-  /** Heating degree-days base 18 degC and cooling degree-days base 10 degC, from daily means [K d]. */
-  readonly heating18_Kd: number;
+  /** Heating degree-days base 65 degF (18.33 degC) and cooling degree-days base 50 degF (10 degC), from daily means [K d]. */
+  readonly heating65F_Kd: number;
   readonly cooling10_Kd: number;
   readonly temperature_C: readonly number[];
   /** Monthly sums [mm]; null where not known. */
@@ -12,17 +12,18 @@ export interface ZoneInput {
 
 /**
  * Thermal zone 0 to 8. Source: International Residential Code 2021 and 2024, table N1101.7.2 (SEEN in adopted state texts):
- * zones 3 and 4 both end at CDD10 3500 and part at HDD18 2000.
+ * zones 3 and 4 both end at CDD10 3500 and part at HDD 2000. The metric table prints 18 degC, but its limits are the Fahrenheit
+ * ones (3600, 5400, 7200 ... at 65 degF) divided by 1.8, so degree-days are counted from 65 degF here.
  */
-export function thermalZone(heating18_Kd: number, cooling10_Kd: number): number {
+export function thermalZone(heating65F_Kd: number, cooling10_Kd: number): number {
   if (cooling10_Kd > 6000) return 0;
   if (cooling10_Kd > 5000) return 1;
   if (cooling10_Kd > 3500) return 2;
-  if (heating18_Kd <= 2000) return 3;
-  if (heating18_Kd <= 3000) return 4;
-  if (heating18_Kd <= 4000) return 5;
-  if (heating18_Kd <= 5000) return 6;
-  return heating18_Kd <= 7000 ? 7 : 8;
+  if (heating65F_Kd <= 2000) return 3;
+  if (heating65F_Kd <= 3000) return 4;
+  if (heating65F_Kd <= 4000) return 5;
+  if (heating65F_Kd <= 5000) return 6;
+  return heating65F_Kd <= 7000 ? 7 : 8;
 }
 
 /**
@@ -54,7 +55,7 @@ export function moistureLetter(
  * without rain the letter is left out.
  */
 export function computedClimateZone(input: ZoneInput): string {
-  const zone = thermalZone(input.heating18_Kd, input.cooling10_Kd);
+  const zone = thermalZone(input.heating65F_Kd, input.cooling10_Kd);
   if (zone >= 7 || input.rain_mm === null) return String(zone);
   return `${zone}${moistureLetter(input.temperature_C, input.rain_mm, input.latitude_deg)}`;
 }

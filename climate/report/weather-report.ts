@@ -29,6 +29,7 @@ export interface MonthlyReport {
   readonly wind_ms: readonly number[];
   readonly rain_mm: readonly number[];
   readonly heating18_Kd: readonly number[];
+  readonly heating65F_Kd: readonly number[];
   readonly cooling10_Kd: readonly number[];
 }
 
@@ -171,7 +172,7 @@ function zoneOf(year: WeatherYear, monthly: MonthlyReport, rain: RainReport): We
   const { place, distance_km } = nearestPlace(year.place.latitude_deg, year.place.longitude_deg);
   const fromNormals = !usable && distance_km <= comparableWithin_km;
   const computed = computedClimateZone({
-    heating18_Kd: monthly.heating18_Kd.reduce((a, b) => a + b, 0),
+    heating65F_Kd: monthly.heating65F_Kd.reduce((a, b) => a + b, 0),
     cooling10_Kd: monthly.cooling10_Kd.reduce((a, b) => a + b, 0),
     temperature_C: monthly.temperature_C,
     rain_mm: usable ? monthly.rain_mm : fromNormals ? place.rain_mm : null,

@@ -5,6 +5,7 @@ import { solarConstant_Wm2 } from "../sun/face-irradiance.ts";
 import { sunAtHour } from "../sun/sun-position.ts";
 import type { WeatherYear } from "../weather-year.ts";
 import { hourlyRain, rainOfWetDay_mm } from "./rain.ts";
+import { rounded, sixDecimals } from "./rounded.ts";
 import { randomOf } from "./random.ts";
 
 /** The days and hours of the rain are drawn, always the same for the same year and place. */
@@ -26,11 +27,9 @@ export function withMonthlyRain(year: WeatherYear, place: PlaceNormals): Weather
     }
     clearness[day] = outside > 50 ? received / outside : 0.4;
   }
-  const rain_mm = hourlyRain(
-    place.rain_mm,
-    rainOfWetDay_mm(place.climateZone, place.latitude_deg),
-    clearness,
-    randomOf(seed),
+  const rain_mm = rounded(
+    hourlyRain(place.rain_mm, rainOfWetDay_mm(place.climateZone, place.latitude_deg), clearness, randomOf(seed)),
+    sixDecimals,
   );
   const missingHours = { ...year.missingHours };
   delete missingHours.rain_mm;

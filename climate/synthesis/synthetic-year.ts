@@ -11,6 +11,7 @@ import { dailyClearness } from "./clearness.ts";
 import { hourlyDewPoint } from "./dew-point.ts";
 import { hourlySun } from "./radiation.ts";
 import { hourlyRain, rainOfWetDay_mm } from "./rain.ts";
+import { fourDecimals, rounded, sixDecimals } from "./rounded.ts";
 import { randomOf } from "./random.ts";
 import { seasonOf, usualDayToDay } from "./seasons.ts";
 import { skyOfYear } from "./spencer-sun.ts";
@@ -36,8 +37,8 @@ const recipeVersion = 1;
 /**
  * A plausible hourly year from a place's monthly normals: labelled synthetic, never a design year for approval.
  *
- * Deterministic: integer random numbers, and Math functions as the V8 engine has them, so the window, the worker and the command
- * line (all V8) agree to the bit; another engine may differ in the last digits.
+ * Deterministic: integer random numbers, and every series rounded far above the last bit of the Math functions, so the same seed gives
+ * the same year to the bit in the window, a worker and the command line, on every machine.
  * @throws RangeError for a seed that is no whole number >= 0
  */
 export function syntheticYear(place: PlaceNormals, options: SyntheticOptions): WeatherYear {
@@ -59,12 +60,18 @@ export function syntheticYear(place: PlaceNormals, options: SyntheticOptions): W
   const sky = skyOfYear(latitude, place.longitude_deg, place.utcOffset_h);
   const clearness = dailyClearness(place.global_kWhm2day, sky, random);
   const anomaly = dailyAnomaly(normals, clearness, latitude, random);
-  const temperature_C = hourlyTemperature(normals, anomaly, clearness, sky, latitude, random);
-  const dewPoint_C = hourlyDewPoint(place.dewPoint_C.map(colder), anomaly, temperature_C, latitude, random);
+  const temperature_C = rounded(hourlyTemperature(normals, anomaly, clearness, sky, latitude, random), fourDecimals);
+  const dewPoint_C = rounded(
+    hourlyDewPoint(place.dewPoint_C.map(colder), anomaly, temperature_C, latitude, random),
+    fourDecimals,
+  );
   const sun = hourlySun(place.global_kWhm2day, clearness, sky, random);
   const monthlyRain = place.rain_mm.map((mm) => mm * (kind === "wet" ? wetYearRain : 1));
-  const rain_mm = hourlyRain(monthlyRain, rainOfWetDay_mm(place.climateZone, latitude), clearness.daily, random);
-  const windSpeed_ms = hourlyWind(place.wind_ms, rain_mm, latitude, random);
+  const rain_mm = rounded(
+    hourlyRain(monthlyRain, rainOfWetDay_mm(place.climateZone, latitude), clearness.daily, random),
+    sixDecimals,
+  );
+  const windSpeed_ms = rounded(hourlyWind(place.wind_ms, rain_mm, latitude, random), fourDecimals);
   const windDirection_deg = Float64Array.from({ length: 8760 }, () => 360 * random.uniform());
   const cloudCover = Float64Array.from({ length: 8760 }, (_, k) => {
     const day = Math.floor(k / 24);
@@ -87,12 +94,18 @@ export function syntheticYear(place: PlaceNormals, options: SyntheticOptions): W
     hours: 8760,
     temperature_C,
     dewPoint_C,
-    relativeHumidity: dewPoint_C.map((dew, k) => relativeHumidity(saturationPressure_Pa(dew), temperature_C[k]!)),
-    pressure_Pa: new Float64Array(8760).fill(standardPressure_Pa(place.elevation_m)),
-    skyInfrared_Wm2: temperature_C.map((t, k) => skyInfrared_Wm2(t, dewPoint_C[k]!, cloudCover[k]!)),
-    globalHorizontal_Wm2: sun.global_Wm2,
-    directNormal_Wm2: sun.directNormal_Wm2,
-    diffuseHorizontal_Wm2: sun.diffuse_Wm2,
+    relativeHumidity: rounded(
+      dewPoint_C.map((dew, k) => relativeHumidity(saturationPressure_Pa(dew), temperature_C[k]!)),
+      sixDecimals,
+    ),
+    pressure_Pa: rounded(new Float64Array(8760).fill(standardPressure_Pa(place.elevation_m)), fourDecimals),
+    skyInfrared_Wm2: rounded(
+      temperature_C.map((t, k) => skyInfrared_Wm2(t, dewPoint_C[k]!, cloudCover[k]!)),
+      fourDecimals,
+    ),
+    globalHorizontal_Wm2: rounded(sun.global_Wm2, fourDecimals),
+    directNormal_Wm2: rounded(sun.directNormal_Wm2, fourDecimals),
+    diffuseHorizontal_Wm2: rounded(sun.diffuse_Wm2, fourDecimals),
     windSpeed_ms,
     windDirection_deg,
     cloudCover,
