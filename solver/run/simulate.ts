@@ -12,11 +12,10 @@ import { monthlyRecorder } from "./monthly-flows.ts";
 import { probeRecorder } from "./probes.ts";
 import type { Progress, RunResult } from "./result.ts";
 import { mapRecorder } from "./through-wall-map.ts";
-import { stepper, toleranceOf } from "./time-step.ts";
+import { defaultTolerance, stepper, toleranceOf } from "./time-step.ts";
 
 /** Hours between two reports of progress; at a report a run can be stopped. */
 const hoursBetweenReports = 120;
-const defaultTolerance = 1e-3;
 /** The year repeats when no layer's water differs from a year before by more than this share, or 1 g/m2. */
 const repeatsWithin = 0.002;
 

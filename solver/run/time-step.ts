@@ -50,9 +50,17 @@ export interface Tolerance {
   readonly settling: number;
 }
 
-/** Allowed local error of a step, scaled by one number; 1e-3 is the default. */
+/** Of a run that asks for none. */
+export const defaultTolerance = 1e-3;
+
+/** Allowed local error of a step, scaled by one number. */
 export function toleranceOf(scale: number): Tolerance {
-  return { temperature_K: 40 * scale, humidity: 4 * scale, water: 10 * scale, settling: Math.min(1, scale / 1e-3) };
+  return {
+    temperature_K: 40 * scale,
+    humidity: 4 * scale,
+    water: 10 * scale,
+    settling: Math.min(1, scale / defaultTolerance),
+  };
 }
 
 /** What a stage left behind, for the books. */

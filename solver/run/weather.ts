@@ -17,8 +17,8 @@ const usualSeed = 1;
 
 /** The weather year that a site names: an embedded place, or a file whose text the host has read. */
 export function weatherOf(weather: Site["weather"], files: NamedTexts): Checked<WeatherYear> {
-  if ("city" in weather && typeof weather.city === "string") return placeYear(weather.city, weather);
-  const name = weather.file as string;
+  if (isPlace(weather)) return placeYear(weather);
+  const name = weather.file;
   const text = files[name];
   if (text === undefined) {
     return refuse(
@@ -35,9 +35,13 @@ export function weatherOf(weather: Site["weather"], files: NamedTexts): Checked<
   return { ok: true, value: withMonthlyRain(read.value, place), issues: read.issues };
 }
 
-function placeYear(city: string, weather: Extract<Site["weather"], { city: string }>): Checked<WeatherYear> {
-  const place = placeById(city);
-  if (place === undefined) return unknownPlace("site.weather.city", city);
+type PlaceWeather = Extract<Site["weather"], { city: string }>;
+type FileWeather = Exclude<Site["weather"], PlaceWeather>;
+const isPlace = (weather: PlaceWeather | FileWeather): weather is PlaceWeather => typeof weather["city"] === "string";
+
+function placeYear(weather: PlaceWeather): Checked<WeatherYear> {
+  const place = placeById(weather.city);
+  if (place === undefined) return unknownPlace("site.weather.city", weather.city);
   const value = syntheticYear(place, { kind: weather.year ?? "typical", seed: weather.seed ?? usualSeed });
   return { ok: true, value, issues: value.issues };
 }
