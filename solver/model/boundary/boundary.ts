@@ -73,11 +73,12 @@ function remedyFor(role: ControlRole, path: Path, layer: string): string {
   return `Carry ${layer} across this path, or name the layer that takes its place and join the two.`;
 }
 
-/** Same layer in both paths: by id, or by what it is made of. */
+/** Same layer in both paths: of the same material, or of the same id where neither is framing. */
 function sameLayer(a: string, b: string, here: readonly FoundLayer[], there: readonly FoundLayer[]): boolean {
-  if (a === b) return true;
-  const one = here.find((found) => found.layer.id === a)?.material.id;
-  return one !== undefined && one === there.find((found) => found.layer.id === b)?.material.id;
+  const one = here.find((found) => found.layer.id === a);
+  const other = there.find((found) => found.layer.id === b);
+  if (!one || !other) return false;
+  return one.material.id === other.material.id || (a === b && !isFraming(one) && !isFraming(other));
 }
 
 /**

@@ -75,13 +75,14 @@ export function wallFacts(option: Option, project: Pick<Project, "materials">): 
     option.paths.find((one) => one.kind === "stud") ??
     option.paths.find((one) => one.kind === "plate" || one.kind === "header");
   const studLayers = studPath ? foundLayers(studPath, lookup) : [];
-  const shared = new Set(studLayers.map((one) => one.layer.id));
+  const key = (one: FoundLayer): string => `${one.layer.id}|${one.material.id}`;
+  const shared = new Set(studLayers.map(key));
   const sheathing = found.findIndex((one) => isSheathing(one.material));
 
   // Between the framing lies what the stud path does not have; without one, what lies inside of the sheathing and is no laminated board.
   const betweenFraming = (one: FoundLayer, i: number): boolean => {
     const laminated = one.material.group === "Sheathing";
-    return studPath ? !shared.has(one.layer.id) : i > sheathing && !laminated;
+    return studPath ? !shared.has(key(one)) : i > sheathing && !laminated;
   };
   const cavity = found.filter((one, i) => isInsulation(one.material) && betweenFraming(one, i));
   const firstCavity =
