@@ -1,5 +1,6 @@
 import { amount, say, sayAmount } from "../studies/index.ts";
 import type { ControlRole } from "../model/index.ts";
+import { inSentence, shortName } from "./layer-words.ts";
 import { breaksOf } from "./breaks.ts";
 import type { Block, ReportedOption, ReportInput, ReportPage } from "./report.ts";
 
@@ -52,7 +53,7 @@ function orderTable(option: ReportedOption, input: ReportInput): Block {
     ],
     rows: option.shown.layers.map((layer, index) => [
       String(index + 1),
-      layer.name,
+      shortName(layer.name),
       layer.thickness_m > 0 ? sayAmount(amount("board", layer.thickness_m), input.units) : "sheet",
       roles(layer.id),
     ]),
@@ -67,7 +68,7 @@ function beforeClosing(input: ReportInput): string[] {
   if (drying !== undefined)
     for (const row of drying.rows.filter((each) => each.finished))
       items.push(
-        `If it is wetted all the same (${row.layerName.toLowerCase()}, wall ${row.option}): ${lowerFirst(say(row.sentence, input.units))}`,
+        `If it is wetted all the same (${inSentence(row.layerName)}, wall ${row.option}): ${lowerFirst(say(row.sentence, input.units))}`,
       );
   else items.push("How long a wetted wall takes to dry was not asked.");
   items.push(

@@ -25,10 +25,10 @@ export function cautionsOf(input: ReportInput): readonly string[] {
     cautions.push("Joist ends in masonry are colder and wetter than the line that was run; look at each.");
   if (input.options.some((option) => exteriorInsulation(option.shown).some((layer) => layer.thickness_m > 0.05)))
     cautions.push("Thick boards carry the cladding on long fasteners: spacing and length come from the engineer.");
-  const guessed = input.answers.whatIf?.bars.map((bar) => bar.unknown.label.toLowerCase()) ?? [];
+  const ranged = input.answers.whatIf?.bars.length ?? 0;
   cautions.push(
-    guessed.length > 0
-      ? `Inputs that were ranged because they are not known well: ${guessed.join("; ")}.`
+    ranged > 0
+      ? `${ranged} inputs were ranged because they are not known well; the appendix says which and how much they move the answer.`
       : "Inputs were taken as given; no range was run, so how much the answer moves when they are wrong is not known.",
   );
   return cautions;

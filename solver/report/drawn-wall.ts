@@ -1,5 +1,6 @@
 import { amount, say, sayAmount, roomDewPoint_C, type MemberSummary, type UnitSystem } from "../studies/index.ts";
 import { kgPerCup, sheetArea_m2 } from "../units.ts";
+import { shortName } from "./layer-words.ts";
 import { hatchOf } from "./hatch-of.ts";
 import type { DrawnWall, ReportedOption, ReportInput } from "./report.ts";
 
@@ -34,7 +35,7 @@ export function drawnWall(option: ReportedOption, input: ReportInput): DrawnWall
   return {
     title: `${option.id}. ${option.name}`,
     layers: shown.layers.map((layer, index) => ({
-      name: layer.name,
+      name: shortName(layer.name),
       thickness_m: layer.thickness_m,
       hatch: hatchOf(layer, shown.pathKind),
       stain: layer.id === summary.plane.wood || index === summary.plane.index ? summary.faceHumidity[month]! : null,
@@ -53,8 +54,8 @@ export function drawnWall(option: ReportedOption, input: ReportInput): DrawnWall
 
 function markNote(face_C: number, dew_C: number, month: number, units: UnitSystem): string {
   const dew = sayAmount(amount("temperature", dew_C), units);
-  if (face_C < dew_C) return `in ${monthName(month)}, here. Room air wets any surface below ${dew}.`;
-  return `in ${monthName(month)}, here. Room air wets surfaces below ${dew} only.`;
+  if (face_C < dew_C) return `in ${monthName(month)}. Room air wets any surface below ${dew}.`;
+  return `in ${monthName(month)}. Room air wets surfaces below ${dew} only.`;
 }
 
 interface WinterGain {

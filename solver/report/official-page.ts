@@ -1,4 +1,5 @@
 import { permeance_kgm2sPa, sayAmount, amount, type UnitSystem } from "../studies/index.ts";
+import { shortName } from "./layer-words.ts";
 import { ratedResistance_m2KW, retarderClass, type CaseLayer } from "../model/index.ts";
 import { kgm2sPaPerPerm } from "../units.ts";
 import type { Block, ReportedOption, ReportInput, ReportPage } from "./report.ts";
@@ -71,7 +72,7 @@ function scheduleTable(option: ReportedOption, units: UnitSystem): Block {
       { label: "Class" },
     ],
     rows: option.shown.layers.map((layer) => [
-      layer.name,
+      shortName(layer.name),
       layer.thickness_m > 0 ? sayAmount(amount("board", layer.thickness_m), units) : "sheet",
       resistanceText(layer, units),
       ...permText(layer, ip),

@@ -2,7 +2,7 @@ export type Paper = "letter" | "a4";
 
 /** Print style: light tokens on white, hairlines, no fills but stains. Sizes in pt, so that paper decides. */
 export const reportStyle = (paper: Paper): string => `
-@page { size: ${paper === "letter" ? "letter" : "A4"} landscape; margin: 11mm 12mm 14mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt "Encode Sans Variable", "Encode Sans", "Helvetica Neue", Arial, sans-serif; color: #4A515B; } }
+@page { size: ${paper === "letter" ? "letter" : "A4"} landscape; margin: 10mm 12mm 12mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt "Encode Sans Variable", "Encode Sans", "Helvetica Neue", Arial, sans-serif; color: #4A515B; } }
 * { box-sizing: border-box; }
 html { background: #FFFFFF; }
 body { margin: 0; color: #1C222B; font: 9.2pt/12.6pt "Encode Sans Variable", "Encode Sans", "Helvetica Neue", Arial, sans-serif; font-variant-numeric: tabular-nums; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
@@ -10,15 +10,15 @@ table.sheet { width: 100%; border-collapse: collapse; break-before: page; }
 table.sheet:first-of-type { break-before: auto; }
 table.sheet > tbody > tr > td, table.sheet > tfoot > tr > td { padding: 0; vertical-align: top; }
 .question { font-size: 11.5pt; line-height: 15pt; color: #4A515B; margin: 0 0 2pt; }
-.answer { font-size: 17pt; line-height: 21pt; font-weight: 500; margin: 0 0 9pt; text-wrap: balance; }
-h2 { font-size: 10.2pt; line-height: 14pt; font-weight: 600; margin: 9pt 0 2pt; break-after: avoid; }
+.answer { font-size: 16pt; line-height: 19.5pt; font-weight: 500; margin: 0 0 6pt; text-wrap: pretty; }
+h2 { font-size: 10.2pt; line-height: 13pt; font-weight: 600; margin: 6pt 0 1pt; break-after: avoid; }
 p { margin: 2pt 0 5pt; max-width: 175mm; }
 p.tone-note { color: #4A515B; font-size: 8.4pt; }
 ul, ol { margin: 2pt 0 5pt; padding-left: 13pt; max-width: 190mm; }
 li { margin: 0 0 2pt; }
 .walls { display: flex; gap: 20pt; align-items: flex-end; }
 .wall { flex: 1 1 0; min-width: 0; break-inside: avoid; }
-.wall h2 { margin: 0 0 4pt; min-height: 28pt; }
+.wall h2 { margin: 0 0 2pt; }
 .wall svg { display: block; max-width: 100%; height: auto; }
 .wall .cups { font-weight: 600; margin: 2pt 0 4pt; }
 .note-line { color: #4A515B; font-size: 8.4pt; margin: 0 0 2pt; }
@@ -32,9 +32,9 @@ table.data th { text-align: left; font-weight: 600; border-bottom: 0.75pt solid 
 table.data td { border-bottom: 0.4pt solid #C9CAC3; padding: 2pt 8pt 2pt 0; vertical-align: top; overflow-wrap: anywhere; }
 table.data .numeric { text-align: right; white-space: nowrap; }
 table.data tr { break-inside: avoid; }
-.foot { border-top: 0.75pt solid #1C222B; margin-top: 8pt; padding-top: 4pt; display: flex; gap: 14pt; align-items: flex-end; break-inside: avoid; }
-.cautions { flex: 1 1 0; color: #4A515B; font-size: 7.6pt; line-height: 9.6pt; margin: 0; }
-.title-block { display: grid; grid-template-columns: repeat(3, auto); border: 0.75pt solid #1C222B; font-size: 8.4pt; line-height: 10.6pt; flex: 0 0 96mm; }
+.foot { border-top: 0.75pt solid #1C222B; margin-top: 6pt; padding-top: 4pt; display: flex; gap: 14pt; align-items: flex-end; break-inside: avoid; }
+.cautions { flex: 1 1 0; color: #4A515B; font-size: 7.2pt; line-height: 8.8pt; margin: 0; }
+.title-block { display: grid; grid-template-columns: repeat(4, auto); border: 0.75pt solid #1C222B; font-size: 8.4pt; line-height: 10.6pt; flex: 0 0 122mm; }
 .title-block div { border: 0.4pt solid #C9CAC3; padding: 2pt 5pt; min-width: 0; overflow-wrap: anywhere; }
 .title-block span { display: block; color: #666C74; font-size: 7pt; line-height: 8.6pt; }
 .scale { display: flex; gap: 8pt; align-items: center; color: #4A515B; font-size: 8.4pt; margin-top: 2pt; }

@@ -1,4 +1,5 @@
 import { escapeHtml } from "./escape-html.ts";
+import { inSentence } from "./layer-words.ts";
 import type { DrawnWall } from "./report.ts";
 import { stain, stainEnds } from "./stain-scale.ts";
 import { hatchSvg, ink } from "./svg-hatches.ts";
@@ -30,7 +31,7 @@ export function sectionSvg(wall: DrawnWall, scale: number, height: number): stri
     y += h;
     if (index === wall.marked) marked = y;
   });
-  const name = wall.layers[wall.marked]!.name;
+  const name = inSentence(wall.layers[wall.marked]!.name);
   const label = `${wall.title}: ${wall.layers.map((layer) => layer.name).join(", ")}, outside first`;
   return `<svg viewBox="0 0 400 ${n(height)}" width="400" height="${n(height)}" role="img" aria-label="${escapeHtml(label)}">
 <text x="0" y="${n(top - 7)}" class="outside" fill="${outsideInk}">${escapeHtml(wall.outside)}</text>
@@ -38,7 +39,7 @@ ${drawn}<rect x="0" y="${n(top)}" width="${core}" height="${n(total)}" fill="non
 <text x="0" y="${n(height - 6)}" class="inside" fill="${insideInk}">${escapeHtml(wall.inside)}</text>
 <circle cx="${core}" cy="${n(marked)}" r="3" fill="${ink}"/><path d="M${core} ${n(marked)}H${core + 22}" stroke="${ink}"/>
 <text x="${core + 28}" y="${n(marked)}" class="big" fill="${ink}">${escapeHtml(wall.mark)}</text>
-${wrapped(`${wall.markNote} (Inner face: ${name.split(",")[0]!.toLowerCase()}.)`, 38)
+${wrapped(`${wall.markNote} Here: the inner face of the ${name}.`, 31)
   .map(
     (text, row) =>
       `<text x="${core + 28}" y="${n(marked + 18 + row * 15)}" class="note" fill="#4A515B">${escapeHtml(text)}</text>`,
