@@ -2,6 +2,7 @@
 export type { Finding } from "./finding.ts";
 export { findingsOf } from "./findings-of.ts";
 export type { AssessOptions } from "./assessment.ts";
+export { planeCheck, type PlaneCheck } from "./plane-check.ts";
 export { governingLayer, type GoverningLayer } from "./governing-layer.ts";
 export { comparisonSentence, leadSentence, type Told } from "./lead-sentence.ts";
 export { cupsPerSheet, wordingIn, type Units, type Wording } from "./wording.ts";
