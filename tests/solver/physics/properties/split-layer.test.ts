@@ -27,8 +27,8 @@ describe("a layer drawn as two of the same material", () => {
     fc.assert(
       fc.property(
         porous("stuff"),
-        dailyFace(hours, false),
-        dailyFace(hours, false),
+        dailyFace(hours),
+        dailyFace(hours),
         between(0.2, 0.8),
         (material, outside, inside, share) => {
           const whole: WallCase = {
