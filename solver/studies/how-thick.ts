@@ -3,7 +3,7 @@ import { layerOf, withThickness } from "./change-case.ts";
 import { besideTheRun, type Beside, type CodeRow, type Winter } from "./how-thick-beside.ts";
 import { phrase, amount, type Phrase } from "./phrase.ts";
 import { stockThicknesses_m } from "./stock.ts";
-import type { Done, Member, Study } from "./study.ts";
+import { together, type Done, type Member, type Study } from "./study.ts";
 import { decidingFindings, findingKinds, limited, type MemberSummary } from "./summary.ts";
 import {
   needOf,
@@ -146,6 +146,13 @@ export function howThick(question: HowThickQuestion): Study<HowThickAnswer> {
     },
   };
 }
+
+/** The same question for several walls at once, as a set of zones asks it: small multiples of one answer each. */
+export const howThickInEach = (questions: readonly HowThickQuestion[]): Study<readonly HowThickAnswer[]> =>
+  together(
+    "how-thick-in-each",
+    questions.map((question) => howThick(question)),
+  );
 
 /** Ends and middle first, so that the first answers span the range. */
 function spread(sorted: readonly number[]): readonly number[] {

@@ -30,7 +30,14 @@ export {
   type SideBySideAnswer,
   type SideBySideQuestion,
 } from "./side-by-side.ts";
-export { brokenAt, howThick, type HowThickAnswer, type HowThickQuestion, type WorseThanNone } from "./how-thick.ts";
+export {
+  brokenAt,
+  howThick,
+  howThickInEach,
+  type HowThickAnswer,
+  type HowThickQuestion,
+  type WorseThanNone,
+} from "./how-thick.ts";
 export { type Beside, type CodeRow, type Winter } from "./how-thick-beside.ts";
 export { stockThicknesses_m } from "./stock.ts";
 export { coldestSeason, monthlyAir, type MonthlyAir } from "./monthly-air.ts";

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   answerOf,
   howThick,
+  howThickInEach,
   planeResistances,
   roomDewPoint_C,
   runStudy,
@@ -135,6 +136,12 @@ describe("how thick", () => {
     expect(answer.beside.why.map((reason) => say(reason, "ip")).join(" ")).toMatch(
       /The row serves a whole zone.*asks for less than the hand rule/s,
     );
+  });
+
+  it("asks the same of several walls at once", () => {
+    const [here, colder] = answerOf(howThickInEach([question, { ...question, hold: ["condensate"] }]), run);
+    expect(here!.needed_m).toBeCloseTo(answerOf(howThick(question), run).needed_m!, 9);
+    expect(colder!.needed_m).not.toBe(here!.needed_m);
   });
 
   it("leaves the board out at no thickness, and leaks that met it meet its inward neighbour", () => {
