@@ -25,13 +25,14 @@ const afterJump = 0.1;
 
 const mostIterations = 14;
 /** A change of an iterate under this ends the iteration: the next one would be its square. */
-const settledTemperature_K = 1e-3;
+const settledTemperature_K = 2e-3;
 const settledPotential = 1e-3;
-/** Remainders that may be carried on, per node; the last step of a run leaves less, so that the books show the balance. */
-const settledWater_kgm2 = 1e-6;
-const settledHeat_Jm2 = 1;
-const tightWater_kgm2 = 1e-10;
-const tightHeat_Jm2 = 1e-3;
+/**
+ * The remainder that an ended iteration leaves is carried into the next step; the last step of a run goes on until it is this small
+ * in every node, so that the books show the balance and not the last remainder.
+ */
+const lastWater_kgm2 = 1e-10;
+const lastHeat_Jm2 = 1e-3;
 /** A factored system serves for steps this much longer or shorter, while each change is under this share of the one before. */
 const reuseWithin = 0.25;
 const wellContracting = 0.25;
@@ -150,7 +151,7 @@ export function stepper(
  * Tries a step of h seconds over [k, tau0..tau1]. Returns the error in units of the tolerance, or Infinity when an iteration failed.
  * The trial state, stored amounts and stage flows stand in the stepper for `accept`.
  */
-export function tryStep(s: Stepper, k: number, tau0: number, tau1: number, h: number, tight: boolean): number {
+export function tryStep(s: Stepper, k: number, tau0: number, tau1: number, h: number, last: boolean): number {
   const { wall, work, cursor, trial, target, stored, rate, rate1, step, change } = s;
   const size = 2 * wall.nodes;
   cursor.read(k, tau0 + gamma * (tau1 - tau0));
@@ -164,7 +165,7 @@ export function tryStep(s: Stepper, k: number, tau0: number, tau1: number, h: nu
     trial[i] = s.x[i]! + (trial[i]! - s.x[i]!) / gamma;
   }
   cursor.read(k, tau1);
-  if (!solveStage(s, gamma * h, tight)) return Infinity;
+  if (!solveStage(s, gamma * h, last)) return Infinity;
   keepFlows(s, s.second);
   const rate2 = work.rate;
   for (let i = 0; i < size; i++) {
@@ -210,7 +211,7 @@ function errorNorm(s: Stepper): number {
  * The factored system of the step before serves as long as the step length is alike and the iteration contracts well;
  * a new one is made when it does not.
  */
-function solveStage(s: Stepper, factorOfRate: number, tight: boolean): boolean {
+function solveStage(s: Stepper, factorOfRate: number, last: boolean): boolean {
   const { wall, work, trial, change, target } = s;
   const { nodes } = wall;
   const size = 2 * nodes;
@@ -222,7 +223,7 @@ function solveStage(s: Stepper, factorOfRate: number, tight: boolean): boolean {
     let broken = evaluate(wall, work, s.cursor.values, s.holding, fresh);
     if (broken >= 0) return failed(s, broken, "the temperature left the range from -83 to 117 degC");
     for (let i = 0; i < size; i++) change[i] = target[i]! - work.stored[i]! + factorOfRate * work.rate[i]!;
-    if (close && settled(s, factorOfRate, tight)) return true;
+    if (close && (!last || settled(s, factorOfRate))) return true;
     if (fresh) {
       formSystem(s, factorOfRate);
       s.factoredFor = factorOfRate;
@@ -262,11 +263,11 @@ function solveStage(s: Stepper, factorOfRate: number, tight: boolean): boolean {
   return failed(s, Math.max(s.troubleNode, 0), "heat and moisture did not come to agree");
 }
 
-/** Whether the remainder in `change` is small enough to carry on. */
-function settled(s: Stepper, factorOfRate: number, tight: boolean): boolean {
+/** Whether the remainder in `change` is small enough to end a run with. */
+function settled(s: Stepper, factorOfRate: number): boolean {
   const { wall, work, change } = s;
-  const water = (tight ? tightWater_kgm2 : settledWater_kgm2 * s.tolerance.settling) + 1e-12 * factorOfRate;
-  const heat = (tight ? tightHeat_Jm2 : settledHeat_Jm2 * s.tolerance.settling) + 1e-6 * factorOfRate;
+  const water = lastWater_kgm2 + 1e-12 * factorOfRate;
+  const heat = lastHeat_Jm2 + 1e-6 * factorOfRate;
   for (let i = 0; i < 2 * wall.nodes; i += 2) {
     if (wall.physics.moisture && Math.abs(change[i + 1]!) > water + 1e-13 * Math.abs(work.stored[i + 1]!)) return false;
     if (wall.physics.heat && Math.abs(change[i]!) > heat + 1e-12 * Math.abs(work.stored[i]!)) return false;
