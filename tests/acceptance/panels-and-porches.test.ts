@@ -1,5 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { boundary, sumOver, wholeWall, type Layer, type Option, type Path, type Project } from "../../solver/index.ts";
+import {
+  boundary,
+  sumOver,
+  waterBudget,
+  wetted,
+  wholeWall,
+  type Layer,
+  type Option,
+  type Path,
+  type Project,
+} from "../../solver/index.ts";
 import { casesFrom, runCase } from "./run.ts";
 import { cavity, cladding, frameLayers, lining, projectOf, sheathing, wrb } from "./walls.ts";
 
@@ -37,29 +47,37 @@ describe("insulating sheathing: strand board outside with rigid foam on its inne
       expect(summary.faceTemperature_C[month]!).toBeGreaterThan(other.faceTemperature_C[month]! + 1);
   });
 
-  it("over the spring more water leaves inward than outward, and some does leave outward", () => {
-    const budget = insulated().sheathingBudget!;
+  it("wetted at that plane on 1 March, more of the water leaves inward than outward over the spring, and some does leave outward", () => {
+    // Half a litre on a square metre in the outermost fibre. In an ordinary year without a leak nothing much is stored there by March,
+    // and what crosses the plane is the room's own vapour on its way out; which way the wall dries shows when it has something to dry.
+    const drawn = casesFrom(bay([...cladding, wrb, ...panel, cavity("2x6"), ...lining("paint10")], 0, "foam"))[0]!;
+    const wet = runCase(wetted(drawn, "cavity", { water_kgm2: 0.5 }, "03-01", 1));
+    const foam = drawn.layers.findIndex((layer) => layer.id === "foam");
+    const budget = waterBudget(wet.case, wet.result, foam, foam + 1)!;
     const spring = [2, 3, 4, 5];
+    expect(budget.closure).toBeLessThan(1e-3);
     expect(sumOver(budget, budget.inward, spring)).toBeGreaterThan(sumOver(budget, budget.outward, spring));
     expect(sumOver(budget, budget.outward, spring)).toBeGreaterThan(0);
   });
 
-  it("a realistic leak brings more water to the plane than diffusion through painted gypsum", () => {
-    const leaky = insulated(0.2).sheathingBudget!;
-    const tight = insulated().sheathingBudget!;
-    const december = [11, 0, 1];
-    const brought = Math.max(0, sumOver(leaky, leaky.byCause["air leak"]!, december));
-    expect(brought).toBeGreaterThan(Math.max(0, -sumOver(tight, tight.inward, december)));
+  it("a realistic leak brings more water to the plane than diffusion through painted gypsum in the same winter", () => {
+    // 0.2 m³/(h m²) carries 4.1e-10 kg/(s m² Pa); gypsum with 10 perm paint and the fibre let 3.2e-10 through (COMPUTED).
+    const leaky = insulated(0.2);
+    const months = [9, 10, 11, 0];
+    const brought = sumOver(leaky.sheathingBudget!, leaky.sheathingBudget!.byCause["air leak"]!, months);
+    const diffused = -sumOver(leaky.wallBudget!, leaky.wallBudget!.inward, months);
+    expect(diffused).toBeGreaterThan(0);
+    expect(brought).toBeGreaterThan(diffused);
   });
 
-  it("interrupting the panel over one band makes that band the wettest path", () => {
+  it("interrupting the panel over one band makes that band the path with the wettest wood", () => {
+    // The foam's own inner face is saturated for weeks as well; it holds next to nothing there, and the board behind it stays dry.
     const band = runCase(
       casesFrom(bay([...cladding, wrb, sheathing, cavity("2x6"), ...lining("paint10")], 0, "sheathing"))[0]!,
     ).summary;
     const field = insulated();
     expect(band.peakFaceMoisture_percent!).toBeGreaterThan(field.peakFaceMoisture_percent!);
     expect(band.peakMoisture_percent!).toBeGreaterThan(field.peakMoisture_percent!);
-    expect(band.thirtyDayHumidity).toBeGreaterThan(field.thirtyDayHumidity);
   });
 });
 
