@@ -9,7 +9,7 @@ import { membraneIntervals, type WallModel } from "./wall-model.ts";
  * heat by conduction and with the enthalpy of what moves. Sources: EN 15026:2007, section 5; Künzel (1995).
  */
 export function flowThroughElements(wall: WallModel, work: Workspace, loads: Float64Array, derivatives: boolean): void {
-  const { nodes, physics, elementKind, outerSlot, innerSlot, length } = wall;
+  const { nodes, physics, elementKind, outerSlot, innerSlot, perLength } = wall;
   const { thermalConductance, vapourConductance, liquidConductance, membrane } = wall;
   const { x, rate, humidity, humiditySlope, pressure, pressureByT, pressureByTheta, system } = work;
   const { elementVapour, elementLiquid, elementHeat } = work;
@@ -49,21 +49,21 @@ export function flowThroughElements(wall: WallModel, work: Workspace, loads: Flo
     if (elementKind[e] === 0) {
       const a = outerSlot[e]!;
       const b = innerSlot[e]!;
-      const perLength = 1 / length[e]!;
-      permeance = 0.5 * (vapour[a]! + vapour[b]!) * perLength;
-      conductance = 0.5 * (conductivity[a]! + conductivity[b]!) * perLength;
-      gl = (liquid[a]! - liquid[b]!) * perLength;
+      const inverse = perLength[e]!;
+      permeance = 0.5 * (vapour[a]! + vapour[b]!) * inverse;
+      conductance = 0.5 * (conductivity[a]! + conductivity[b]!) * inverse;
+      gl = (liquid[a]! - liquid[b]!) * inverse;
       if (derivatives) {
-        const halfDrop = 0.5 * pressureDrop * perLength;
+        const halfDrop = 0.5 * pressureDrop * inverse;
         gvTi = vapourByT[a]! * halfDrop;
         gvi = vapourByTheta[a]! * halfDrop;
         gvTj = vapourByT[b]! * halfDrop;
         gvj = vapourByTheta[b]! * halfDrop;
-        gli = liquidByEta[a]! * perLength;
-        glj = -liquidByEta[b]! * perLength;
+        gli = liquidByEta[a]! * inverse;
+        glj = -liquidByEta[b]! * inverse;
         glTi = gli * etaByT[a]!;
         glTj = glj * etaByT[b]!;
-        const halfFall = 0.5 * drop * perLength;
+        const halfFall = 0.5 * drop * inverse;
         qTi = conductivityByT[a]! * halfFall;
         qTj = conductivityByT[b]! * halfFall;
         qi = conductivityByTheta[a]! * halfFall;

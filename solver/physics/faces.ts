@@ -26,12 +26,16 @@ const heldMoisture_kgm2s = 1e2;
 const drinksUntil = 12.7;
 const fullAt = 15;
 
-/** Share of arriving water that a surface at this potential still takes, and its slope. */
-export function uptakeShare(potential: number): { share: number; slope: number } {
+/** Share of arriving water that a surface at this potential still takes. */
+export function uptakeShare(potential: number): number {
   const t = (potential - drinksUntil) / (fullAt - drinksUntil);
-  if (t <= 0) return { share: 1, slope: 0 };
-  if (t >= 1) return { share: 0, slope: 0 };
-  return { share: 1 - t * t * (3 - 2 * t), slope: (-6 * t * (1 - t)) / (fullAt - drinksUntil) };
+  return t <= 0 ? 1 : t >= 1 ? 0 : 1 - t * t * (3 - 2 * t);
+}
+
+/** Slope of `uptakeShare`. */
+export function uptakeSlope(potential: number): number {
+  const t = (potential - drinksUntil) / (fullAt - drinksUntil);
+  return t <= 0 || t >= 1 ? 0 : (-6 * t * (1 - t)) / (fullAt - drinksUntil);
 }
 
 /** Heat and water between the faces and the air, sun, sky and rain. */
@@ -42,9 +46,7 @@ export function exchangeAtFaces(
   holding: FaceHolding,
   derivatives: boolean,
 ): void {
-  // Rain that leaks in does not also wet the face.
-  const leaking = wall.sources.rainLeaks.reduce((sum, leak) => sum + leak.share, 0);
-  exchangeAtFace(wall, work, loads, 0, 0, holding.outside, 1 - leaking, derivatives);
+  exchangeAtFace(wall, work, loads, 0, 0, holding.outside, wall.sources.rainShareOfFace, derivatives);
   exchangeAtFace(wall, work, loads, wall.nodes - 1, insideOffset, holding.inside, 1, derivatives);
 }
 
@@ -110,9 +112,8 @@ function exchangeAtFace(
   let taken = 0;
   let takenByTheta = 0;
   if (rain > 0) {
-    const uptake = uptakeShare(theta);
-    taken = rain * uptake.share;
-    takenByTheta = rain * uptake.slope;
+    taken = rain * uptakeShare(theta);
+    takenByTheta = rain * uptakeSlope(theta);
     work.runOff[outside ? 0 : 1]! += rain - taken;
     work.waterIn[book.liquid]! += taken;
     if (physics.sensibleHeat) {

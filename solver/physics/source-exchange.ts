@@ -1,7 +1,7 @@
 import { enthalpyZero_K, type Workspace } from "./balance.ts";
 import { heatIndex, waterIndex } from "./book-entries.ts";
 import { cavityAirChanges } from "./cavity-ventilation.ts";
-import { uptakeShare } from "./faces.ts";
+import { uptakeShare, uptakeSlope } from "./faces.ts";
 import { insideOffset, load, windSpeed } from "./load-cursor.ts";
 import { leakAirDensity_kgm3, leakExponent } from "./sources.ts";
 import type { WallModel } from "./wall-model.ts";
@@ -93,8 +93,8 @@ function leakRain(
   const arriving = share * loads[load.rain]!;
   work.sourceGain[source] = 0;
   if (!(arriving > 0)) return;
-  const uptake = uptakeShare(work.x[2 * node + 1]!);
-  const taken = arriving * uptake.share;
+  const theta = work.x[2 * node + 1]!;
+  const taken = arriving * uptakeShare(theta);
   const warm = physics.sensibleHeat ? physics.waterHeatCapacity_JkgK * (loads[load.temperature]! - enthalpyZero_K) : 0;
   work.runOff[2]! += arriving - taken;
   work.waterIn[waterIndex["rain leak"]]! += taken;
@@ -104,6 +104,7 @@ function leakRain(
   work.rate[2 * node + 1]! += taken;
   if (!derivatives) return;
   const k = 4 * node;
-  work.system.diagonal[k + 1]! += warm * arriving * uptake.slope;
-  work.system.diagonal[k + 3]! += arriving * uptake.slope;
+  const byTheta = arriving * uptakeSlope(theta);
+  work.system.diagonal[k + 1]! += warm * byTheta;
+  work.system.diagonal[k + 3]! += byTheta;
 }

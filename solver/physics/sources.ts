@@ -31,6 +31,8 @@ export interface VentilatedCavity {
 export interface WallSources {
   readonly airLeaks: readonly AirLeak[];
   readonly rainLeaks: readonly RainLeak[];
+  /** What is left for the outer face: rain that leaks in does not also wet it. */
+  readonly rainShareOfFace: number;
   readonly cavities: readonly VentilatedCavity[];
 }
 
@@ -80,5 +82,6 @@ export function wallSources(aCase: Case, grid: Grid): WallSources {
       },
     ];
   });
-  return { airLeaks, rainLeaks, cavities };
+  const rainShareOfFace = 1 - rainLeaks.reduce((sum, leak) => sum + leak.share, 0);
+  return { airLeaks, rainLeaks, rainShareOfFace, cavities };
 }

@@ -36,7 +36,8 @@ export interface WallModel {
   /** Slot at the outer and inner end of each slice; -1 for thin elements. */
   readonly outerSlot: Int32Array;
   readonly innerSlot: Int32Array;
-  readonly length: Float64Array;
+  /** 1/length of slices [1/m]; 0 for thin elements. */
+  readonly perLength: Float64Array;
   /** All property tables end to end, and where each slot's begins. */
   readonly rows: Float64Array;
   readonly slotRow: Int32Array;
@@ -123,7 +124,7 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     slotVolume: Float64Array.from(slotVolume),
     outerSlot,
     innerSlot,
-    length: Float64Array.from(elements, (element) => element.length_m),
+    perLength: Float64Array.from(elements, ({ length_m }) => (length_m > 0 ? 1 / length_m : 0)),
     elementKind: Uint8Array.from(elements, ({ kind }) => (kind === "slice" ? 0 : kind === "membrane" ? 1 : 2)),
     thermalConductance,
     vapourConductance,
