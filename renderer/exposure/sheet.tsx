@@ -4,7 +4,7 @@ import { facing } from "../shell/site-words.ts";
 import { sentence } from "../state/issue-words.ts";
 import { useProject, useUnits, view, type Units } from "../state/index.ts";
 import { rainOnFaceText, temperatureText } from "../units/index.ts";
-import { useSize } from "../wall/use-size.ts";
+import { useSize, useWindowHeight } from "../wall/use-size.ts";
 import { FaceBars } from "./face-bars.tsx";
 import { FaceForm } from "./face-form.tsx";
 import { PlaceForm } from "./place-form.tsx";
@@ -21,6 +21,7 @@ export default function ExposureSheet() {
   const units = useUnits();
   const outcome = useSurvey(project);
   const [left, size] = useSize<HTMLDivElement>();
+  const windowHeight = useWindowHeight();
   const survey = outcome?.kind === "survey" ? outcome.survey : null;
   const { site, indoor } = project;
 
@@ -38,6 +39,7 @@ export default function ExposureSheet() {
               width={size.width}
               left={Math.min(188, size.width * 0.25)}
               faceName={facing(site?.face.azimuth_deg ?? 0)}
+              stretch={Math.max(1, Math.min(2, 1 + (windowHeight - 800) / 290))}
             />
           </section>
         )}

@@ -60,10 +60,12 @@ interface YearStripsProps {
   /** Left edge of time. */
   readonly left: number;
   readonly faceName: string;
+  /** 1 at the usual window; more in a tall one. */
+  readonly stretch: number;
 }
 
 /** Temperature, rain, sun and room humidity over the year on one time axis, with the shared date cursor. */
-export function YearStrips({ survey, units, width, left, faceName }: YearStripsProps) {
+export function YearStrips({ survey, units, width, left, faceName, stretch }: YearStripsProps) {
   const day = useSelectedDay();
   const hatch = useId();
   const { startDay } = survey;
@@ -75,7 +77,7 @@ export function YearStrips({ survey, units, width, left, faceName }: YearStripsP
   const highest = round5(Math.max(...survey.warmest_C), true);
   const mostRain = Math.max(...survey.rain_mm, 1);
   const mostSun = Math.max(...survey.sun_kWhm2, 1);
-  const strips = stack([
+  const strips = stack(stretch, [
     { height: 116, low: lowest, high: highest },
     { height: 46, low: 0, high: mostRain },
     { height: 46, low: 0, high: mostSun },
@@ -223,11 +225,12 @@ export function YearStrips({ survey, units, width, left, faceName }: YearStripsP
   );
 }
 
-function stack(wanted: readonly Omit<Strip, "top">[]): readonly Strip[] {
+function stack(stretch: number, wanted: readonly Omit<Strip, "top">[]): readonly Strip[] {
   let top = 18;
   return wanted.map((strip) => {
-    const placed = { ...strip, top };
-    top += strip.height + gapHeight;
+    const height = Math.round(strip.height * stretch);
+    const placed = { ...strip, top, height };
+    top += height + gapHeight;
     return placed;
   });
 }

@@ -57,34 +57,51 @@ export const onLayer =
       return paths.every((candidate, index) => candidate === option.paths[index]) ? option : { ...option, paths };
     })(project);
 
-export const putLayer =
-  (optionId: string, pathId: string, at: number, layer: Layer) =>
+/** Changes the layers of one path, or of every path through which the named layer runs. */
+const onPathsOf =
+  (optionId: string, pathId: string, layerId: string, throughAll: boolean, change: (path: Path) => Path) =>
   (project: Project): Project =>
-    onPath(optionId, pathId, (path) => ({ ...path, layers: path.layers.toSpliced(at, 0, layer) }))(project);
-
-export const dropLayer =
-  (optionId: string, pathId: string, layerId: string) =>
-  (project: Project): Project =>
-    onPath(optionId, pathId, (path) =>
-      path.layers.length > 1 ? { ...path, layers: path.layers.filter((layer) => layer.id !== layerId) } : path,
-    )(project);
-
-/** Swaps a layer with its neighbour: step -1 outward, 1 inward. */
-export const shiftLayer =
-  (optionId: string, pathId: string, layerId: string, step: 1 | -1) =>
-  (project: Project): Project =>
-    onPath(optionId, pathId, (path) => {
-      const from = path.layers.findIndex((layer) => layer.id === layerId);
-      const to = from + step;
-      if (from < 0 || to < 0 || to >= path.layers.length) return path;
-      const layers = [...path.layers];
-      [layers[from], layers[to]] = [layers[to]!, layers[from]!];
-      return { ...path, layers };
+    onOption(optionId, (option) => {
+      const path = option.paths.find((candidate) => candidate.id === pathId);
+      if (!path) return option;
+      const touched = new Set(throughAll ? pathsWithLayer(option, path, layerId) : [path]);
+      return mapOne(option, "paths", option.paths, (candidate) => touched.has(candidate), change);
     })(project);
 
-/** A free id for a new layer, from the material's own. */
-export function freeLayerId(path: Path, wish: string): string {
-  const taken = new Set(path.layers.map((layer) => layer.id));
+/** Puts a new layer inward of another. */
+export const putLayer = (optionId: string, pathId: string, besideId: string, throughAll: boolean, layer: Layer) =>
+  onPathsOf(optionId, pathId, besideId, throughAll, (path) => {
+    const at = path.layers.findIndex((candidate) => candidate.id === besideId);
+    return { ...path, layers: path.layers.toSpliced(at + 1, 0, layer) };
+  });
+
+/** Takes a layer out; the last one of a path stays. */
+export const dropLayer = (optionId: string, pathId: string, layerId: string, throughAll: boolean) =>
+  onPathsOf(optionId, pathId, layerId, throughAll, (path) =>
+    path.layers.length > 1 ? { ...path, layers: path.layers.filter((layer) => layer.id !== layerId) } : path,
+  );
+
+/** Swaps a layer with its neighbour: step -1 outward, 1 inward. Other paths follow where they have the same neighbour. */
+export const shiftLayer =
+  (optionId: string, pathId: string, layerId: string, step: 1 | -1, throughAll: boolean) =>
+  (project: Project): Project => {
+    const path = project.options.find(({ id }) => id === optionId)?.paths.find(({ id }) => id === pathId);
+    const at = path?.layers.findIndex(({ id }) => id === layerId) ?? -1;
+    const neighbourId = path?.layers[at + step]?.id;
+    if (at < 0 || neighbourId === undefined) return project;
+    return onPathsOf(optionId, pathId, layerId, throughAll, (candidate) => {
+      const from = candidate.layers.findIndex(({ id }) => id === layerId);
+      const to = from + step;
+      if (candidate.layers[to]?.id !== neighbourId) return candidate;
+      const layers = [...candidate.layers];
+      [layers[from], layers[to]] = [layers[to]!, layers[from]!];
+      return { ...candidate, layers };
+    })(project);
+  };
+
+/** A layer id that no path of the option uses, from the material's own. */
+export function freeLayerId(option: Option, wish: string): string {
+  const taken = new Set(option.paths.flatMap((path) => path.layers.map((layer) => layer.id)));
   if (!taken.has(wish)) return wish;
   let number = 2;
   while (taken.has(`${wish}-${number}`)) number++;

@@ -28,7 +28,7 @@ export function removeLayer(): void {
   const neighbour = place.path.layers[place.number] ?? place.path.layers[place.number - 2]!;
   applyEdit(
     `Remove layer ${place.number}, ${place.path.id} of ${place.option.id}`,
-    dropLayer(place.option.id, place.path.id, place.layer.id),
+    dropLayer(place.option.id, place.path.id, place.layer.id, useViewStore.getState().throughAll),
   );
   view({ layer: neighbour.id });
 }
@@ -38,7 +38,7 @@ export function moveLayer(step: 1 | -1): void {
   if (!place) return view({ notice: chooseFirst });
   applyEdit(
     `Move layer ${place.number} ${step < 0 ? "outward" : "inward"}, ${place.path.id} of ${place.option.id}`,
-    shiftLayer(place.option.id, place.path.id, place.layer.id, step),
+    shiftLayer(place.option.id, place.path.id, place.layer.id, step, useViewStore.getState().throughAll),
   );
 }
 

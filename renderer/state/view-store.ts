@@ -1,4 +1,5 @@
 import { create } from "zustand";
+import { editions, usualSettings, type Edition } from "../../solver/index.ts";
 
 export type SheetId = "wall" | "exposure" | "year" | "sideBySide" | "questions" | "report";
 export type QuestionId = "howThick" | "drying" | "whatIf" | "humidity";
@@ -14,6 +15,10 @@ export interface ViewState {
   readonly layer: string | null;
   /** The question in view on the Questions sheet. */
   readonly question: QuestionId;
+  /** Edits of a layer are made in every path through which it runs. */
+  readonly throughAll: boolean;
+  /** Book and edition whose tables are read on the Wall sheet. */
+  readonly edition: Edition;
   /** The schedule asks for a material: for a new layer inward of `layer`, or in the place of that layer's. */
   readonly askingMaterial: "add" | "replace" | null;
   readonly units: Units;
@@ -29,14 +34,16 @@ export interface ViewState {
 
 const kept = "wallyear.view";
 
-function remembered(): Partial<Pick<ViewState, "units" | "themeChoice">> {
+function remembered(): Partial<Pick<ViewState, "units" | "themeChoice" | "edition">> {
   try {
     const read: unknown = JSON.parse(localStorage.getItem(kept) ?? "{}");
     if (typeof read !== "object" || read === null) return {};
-    const { units, themeChoice } = read as Record<string, unknown>;
+    const { units, themeChoice, edition } = read as Record<string, unknown>;
+    const book = editions.find((candidate) => candidate === edition);
     return {
       ...(units === "ip" || units === "si" || units === "both" ? { units } : {}),
       ...(themeChoice === "system" || themeChoice === "light" || themeChoice === "dark" ? { themeChoice } : {}),
+      ...(book ? { edition: book } : {}),
     };
   } catch {
     // Storage may be full, switched off or hold something else; the defaults do.
@@ -49,6 +56,8 @@ export const useViewStore = create<ViewState>()(() => ({
   option: "A",
   path: "",
   layer: null,
+  throughAll: true,
+  edition: usualSettings.edition,
   question: "howThick",
   askingMaterial: null,
   units: "ip",
@@ -62,10 +71,10 @@ export const useViewStore = create<ViewState>()(() => ({
 
 export const view = (change: Partial<ViewState>): void => {
   useViewStore.setState(change);
-  if ("units" in change || "themeChoice" in change) {
-    const { units, themeChoice } = useViewStore.getState();
+  if ("units" in change || "themeChoice" in change || "edition" in change) {
+    const { units, themeChoice, edition } = useViewStore.getState();
     try {
-      localStorage.setItem(kept, JSON.stringify({ units, themeChoice }));
+      localStorage.setItem(kept, JSON.stringify({ units, themeChoice, edition }));
     } catch {
       // Only a preference is lost.
     }

@@ -104,3 +104,9 @@ export const rainOnFaceText = (mass_kgm2: number, units: Units): string =>
   units === "si"
     ? `${figure(mass_kgm2, 0)} L/m²`
     : `${figure((mass_kgm2 * 0.3048 ** 2) / 3.785411784, mass_kgm2 < 400 ? 1 : 0)} gal/ft²`;
+
+/** "Down to 2.0 degC" as "down to 36 °F": sentences that were written in SI, in the units of the window. */
+export const rewordTemperatures = (sentence: string, units: Units): string =>
+  sentence.replace(/(-?\d+(?:\.\d+)?) degC/g, (_, value: string) =>
+    temperatureText(Number(value), units, value.includes(".") && units === "si" ? 1 : 0),
+  );

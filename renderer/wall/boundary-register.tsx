@@ -2,6 +2,12 @@ import { LineSample } from "./drawing/control-lines.tsx";
 import { roleLetters, roleTitles, type ControlRun } from "./control-roles.ts";
 import "./boundary-register.css";
 
+function stateOf(run: ControlRun): string {
+  if (run.breaks > 0) return run.breaks === 1 ? "1 break" : `${run.breaks} breaks`;
+  if (run.layerIds.every((id) => id === null)) return "none";
+  return run.bridgedBefore.includes(true) ? "bridged" : "unbroken";
+}
+
 /** The four control lines in words: which layer does it, or where it stops and what to do. */
 export function BoundaryRegister({ runs }: { runs: readonly ControlRun[] }) {
   return (
@@ -14,9 +20,7 @@ export function BoundaryRegister({ runs }: { runs: readonly ControlRun[] }) {
             <span className={`register-letter control-${run.role}`}>{roleLetters[run.role]}</span>
             <span className="register-title">{roleTitles[run.role]}</span>
             <span className="register-words">{run.words}</span>
-            <span className={run.breaks > 0 ? "pencil" : "secondary"}>
-              {run.breaks === 0 ? "unbroken" : run.breaks === 1 ? "1 break" : `${run.breaks} breaks`}
-            </span>
+            <span className={run.breaks > 0 ? "pencil" : "secondary"}>{stateOf(run)}</span>
           </li>
         ))}
       </ul>

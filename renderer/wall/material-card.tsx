@@ -35,6 +35,9 @@ const flagWords: Record<string, string> = {
   USER: "given by the user",
 };
 
+const printedUnit = (unit: string): string =>
+  unit === "-" ? "" : unit.replaceAll("m2", "m²").replaceAll("m3", "m³").replace("s^0.5", "√s");
+
 const curve = (value: unknown): readonly (readonly [number, number])[] | null =>
   Array.isArray(value) ? (value as [number, number][]) : null;
 
@@ -131,7 +134,7 @@ export function MaterialCard({ layer, lookup }: { layer: Layer; lookup: Material
               <tr key={property}>
                 <th scope="row">{titles[property]}</th>
                 <td className="figure">{valueOf(entry, property)}</td>
-                <td className="secondary">{passport.unit}</td>
+                <td className="secondary">{printedUnit(passport.unit)}</td>
                 <td className="secondary">{passport.range ?? ""}</td>
                 <td className="secondary">{flagWords[passport.flag] ?? passport.flag}</td>
               </tr>

@@ -38,7 +38,7 @@ export function openingSentence(option: Option, runs: readonly ControlRun[]): st
     const bridged = option.paths.filter((_, index) => run.bridgedBefore[index] && !run.brokenBefore[index]);
     if (bridged.length > 0) {
       sentences.push(
-        `The ${list(bridged.map((path) => nameOfPath(path).toLowerCase()))} ${bridged.length === 1 ? "crosses" : "cross"} the insulation.`,
+        `Wood crosses the insulation at the ${list(bridged.map((path) => nameOfPath(path).toLowerCase()))}.`,
       );
     }
   }

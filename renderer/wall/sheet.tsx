@@ -1,9 +1,11 @@
 import { useEffect, useMemo } from "react";
-import { boundary, lookupFor, wholeWall } from "../../solver/index.ts";
+import { boundary, checkProject, lookupFor, wallChecks, wholeWall } from "../../solver/index.ts";
 import { useActiveOption, useActivePath, useProject, useUnits, useViewStore, view } from "../state/index.ts";
 import { Shown } from "../shell/shown.tsx";
 import { Sentence } from "../units/index.ts";
 import { BoundaryRegister } from "./boundary-register.tsx";
+import { ChecksList } from "./checks-list.tsx";
+import { codeSettings } from "./code-settings.ts";
 import { layOut, roomWithin } from "./drawing/core-layout.ts";
 import { SectionDrawing } from "./drawing/section-drawing.tsx";
 import { openingSentence } from "./opening-sentence.ts";
@@ -23,11 +25,19 @@ export default function WallSheet() {
   const units = useUnits();
   const layer = useViewStore((state) => state.layer);
   const [board, size] = useSize<HTMLDivElement>();
+  const [register, registerSize] = useSize<HTMLDivElement>();
   const lookup = useMemo(() => lookupFor(project), [project]);
   const report = useMemo(() => boundary(option, project), [option, project]);
   const runs = useMemo(() => controlRuns(report), [report]);
   const whole = useMemo(() => wholeWall(option, project), [option, project]);
-  const { ratio } = useMemo(() => layOut(option, lookup, roomWithin(size)), [option, lookup, size]);
+  const edition = useViewStore((state) => state.edition);
+  const lines = useMemo(() => wallChecks(project, option, codeSettings(project, edition)), [project, option, edition]);
+  const issues = useMemo(() => checkProject(project), [project]);
+  const room = useMemo(
+    () => roomWithin({ width: size.width, height: Math.max(360, size.height - registerSize.height - 8) }),
+    [size, registerSize],
+  );
+  const { ratio } = useMemo(() => layOut(option, lookup, room), [option, lookup, room]);
   const chosen = path.layers.some((candidate) => candidate.id === layer) ? layer : (path.layers[0]?.id ?? null);
 
   const chosenLayer = path.layers.find((candidate) => candidate.id === chosen);
@@ -42,24 +52,24 @@ export default function WallSheet() {
       <h1 className="lead wall-lead">
         <Sentence text={openingSentence(option, runs)} />
       </h1>
-      <div className="wall-left">
-        <div className="wall-board" ref={board}>
-          {size.width > 0 && (
-            <SectionDrawing
-              option={option}
-              path={path}
-              lookup={lookup}
-              runs={runs}
-              units={units}
-              width={size.width}
-              height={size.height}
-              chosen={chosen}
-              onChooseLayer={(id) => view({ layer: id })}
-              onChoosePath={(id) => view({ path: id })}
-            />
-          )}
+      <div className="wall-left" ref={board}>
+        {size.width > 0 && (
+          <SectionDrawing
+            option={option}
+            path={path}
+            lookup={lookup}
+            runs={runs}
+            units={units}
+            width={size.width}
+            room={room}
+            chosen={chosen}
+            onChooseLayer={(id) => view({ layer: id })}
+            onChoosePath={(id) => view({ path: id })}
+          />
+        )}
+        <div ref={register}>
+          <BoundaryRegister runs={runs} />
         </div>
-        <BoundaryRegister runs={runs} />
       </div>
       <div className="wall-right">
         <section data-pane="Layer schedule" tabIndex={-1} aria-label="Layer schedule">
@@ -77,6 +87,9 @@ export default function WallSheet() {
         </section>
         <section data-pane="Paths" tabIndex={-1} aria-label="Paths">
           <PathsTable option={option} path={path} units={units} whole={whole} />
+        </section>
+        <section className="wall-checks" data-pane="As drawn" tabIndex={-1} aria-label="As drawn, before any run">
+          <ChecksList issues={issues} lines={lines} units={units} edition={edition} />
         </section>
       </div>
       {chosenLayer && (

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState, type RefObject } from "react";
+import { useEffect, useRef, useState, useSyncExternalStore, type RefObject } from "react";
 
 /** Size of an element's content box [px], followed as it changes; zero until it is drawn. */
 export function useSize<Element extends HTMLElement>(): [RefObject<Element | null>, { width: number; height: number }] {
@@ -18,3 +18,13 @@ export function useSize<Element extends HTMLElement>(): [RefObject<Element | nul
   }, []);
   return [ref, size];
 }
+
+/** Height of the window [px]. */
+export const useWindowHeight = (): number =>
+  useSyncExternalStore(
+    (notify) => {
+      window.addEventListener("resize", notify);
+      return () => window.removeEventListener("resize", notify);
+    },
+    () => window.innerHeight,
+  );

@@ -20,18 +20,24 @@ function layerWords(report: BoundaryReport, role: ControlRole): string {
   );
 }
 
+const nameAt = (report: BoundaryReport, path: string): string =>
+  report.paths.find((one) => one.path === path)?.name.toLowerCase() ?? path;
+
 /** The four control lines as the boundary report tells them. */
 export function controlRuns(report: BoundaryReport): readonly ControlRun[] {
   return controlRoles.map((role) => {
     const own = report.breaks.filter((one) => one.role === role);
     const breaks = own.filter((one) => one.kind === "break");
-    const first = breaks[0] ?? own[0];
+    const first = breaks[0];
+    const crossed = own.filter((one) => one.kind === "bridge").map((one) => nameAt(report, one.path));
     return {
       role,
       layerIds: report.paths.map(({ roles }) => roles.find((one) => one.role === role)?.layer ?? null),
       brokenBefore: report.paths.map(({ path }) => breaks.some((one) => one.path === path)),
       bridgedBefore: report.paths.map(({ path }) => own.some((one) => one.path === path && one.kind === "bridge")),
-      words: first ? `${first.statement} ${first.remedy}` : layerWords(report, role),
+      words: first
+        ? `${first.statement} ${first.remedy}`
+        : `${layerWords(report, role)}${crossed.length > 0 ? `; wood crosses it at the ${crossed.join(" and ")}` : ""}`,
       breaks: breaks.length,
     };
   });

@@ -37,7 +37,7 @@ const studWidth_m = 0.0381;
 /** Room left of the first core for the dimension string, above for the names, below, and right for the letters [px]. */
 export const dimensionWidth = 104;
 export const headHeight = 46;
-const footHeight = 26;
+export const footHeight = 30;
 const lettersWidth = 44;
 
 export const roomWithin = (size: { width: number; height: number }): { width: number; height: number } => ({

@@ -5,7 +5,7 @@ import type { Units } from "../../state/index.ts";
 import { lengthText, share } from "../../units/index.ts";
 import type { ControlRun } from "../control-roles.ts";
 import { ControlLines } from "./control-lines.tsx";
-import { dimensionWidth, headHeight, layOut, roomWithin, type Core } from "./core-layout.ts";
+import { dimensionWidth, footHeight, headHeight, layOut, type Core } from "./core-layout.ts";
 import { DimensionString } from "./dimension-string.tsx";
 import "./section-drawing.css";
 
@@ -16,7 +16,8 @@ interface SectionDrawingProps {
   readonly runs: readonly ControlRun[];
   readonly units: Units;
   readonly width: number;
-  readonly height: number;
+  /** For the cores themselves [px]. */
+  readonly room: { readonly width: number; readonly height: number };
   readonly chosen: string | null;
   readonly onChooseLayer: (layerId: string) => void;
   readonly onChoosePath: (pathId: string) => void;
@@ -37,8 +38,9 @@ function breakEdge(core: Core, x: number): string {
 
 /** The paths of an option cut side by side to one named scale, outside at the top, control lines running through. */
 export function SectionDrawing(props: SectionDrawingProps) {
-  const { option, path, lookup, runs, units, width, height, chosen, onChooseLayer, onChoosePath } = props;
-  const layout = useMemo(() => layOut(option, lookup, roomWithin({ width, height })), [option, lookup, width, height]);
+  const { option, path, lookup, runs, units, width, room, chosen, onChooseLayer, onChoosePath } = props;
+  const layout = useMemo(() => layOut(option, lookup, room), [option, lookup, room]);
+  const height = headHeight + layout.height + footHeight;
   const first = layout.cores[0]!;
   const edges = layout.cores.flatMap((core, index) => [
     ...(core.adjoins ? [] : [breakEdge(core, core.x)]),

@@ -1,7 +1,7 @@
 import { useState, type DragEvent } from "react";
 import { nameOfPath, type ControlRole, type MaterialLookup, type Option, type Path } from "../../../solver/index.ts";
 import { onLayer, pathsWithLayer, shiftLayer } from "../../state/edits.ts";
-import { applyEdit, view, type Units } from "../../state/index.ts";
+import { applyEdit, useViewStore, view, type Units } from "../../state/index.ts";
 import { Length, lengthText, lengthUnit, permeanceFigure, permeanceUnit, resistanceFigure } from "../../units/index.ts";
 import { controlRoles, roleLetters, roleTitles } from "../control-roles.ts";
 import { layerFigures, tabulatedConductivity } from "../layer-figures.ts";
@@ -28,7 +28,7 @@ export function LayerSchedule(props: LayerScheduleProps) {
   const { option, path, lookup, units, chosen, deduced, resistance_m2KW, note } = props;
   const [column, setColumn] = useState(0);
   const [fault, setFault] = useState<string | null>(null);
-  const [throughAll, setThroughAll] = useState(true);
+  const throughAll = useViewStore((state) => state.throughAll);
   const [dragged, setDragged] = useState<string | null>(null);
   const rowAt = Math.max(
     0,
@@ -75,7 +75,8 @@ export function LayerSchedule(props: LayerScheduleProps) {
     applyEdit(`Move layer ${from + 1} of ${option.id} to place ${to + 1}`, (project) => {
       let moved = project;
       const step = to > from ? 1 : -1;
-      for (let at = from; at !== to; at += step) moved = shiftLayer(option.id, path.id, dragged, step)(moved);
+      for (let at = from; at !== to; at += step)
+        moved = shiftLayer(option.id, path.id, dragged, step, throughAll)(moved);
       return moved;
     });
     view({ layer: dragged });
@@ -218,8 +219,12 @@ export function LayerSchedule(props: LayerScheduleProps) {
         </button>
         {shared.length > 1 && (
           <label className="schedule-through">
-            <input type="checkbox" checked={throughAll} onChange={(event) => setThroughAll(event.target.checked)} />
-            Layer {rowAt + 1} in all {shared.length} paths
+            <input
+              type="checkbox"
+              checked={throughAll}
+              onChange={(event) => view({ throughAll: event.target.checked })}
+            />
+            Layer {rowAt + 1} in {shared.length === 2 ? "both" : `all ${shared.length}`} paths
           </label>
         )}
       </div>

@@ -30,6 +30,7 @@ function withMaterial(layer: Layer, id: string, stock_m: number | null, lookup: 
 export function MaterialDialog({ project, option, path, lookup, units }: MaterialDialogProps) {
   const asking = useViewStore((state) => state.askingMaterial);
   const layerId = useViewStore((state) => state.layer);
+  const throughAll = useViewStore((state) => state.throughAll);
   const at = Math.max(
     0,
     path.layers.findIndex((layer) => layer.id === layerId),
@@ -43,15 +44,15 @@ export function MaterialDialog({ project, option, path, lookup, units }: Materia
     if (asking === "replace") {
       applyEdit(
         `Make layer ${at + 1} of ${option.id} ${name}`,
-        onLayer(option.id, path.id, layer.id, true, (found) => withMaterial(found, id, stock_m, lookup)),
+        onLayer(option.id, path.id, layer.id, throughAll, (found) => withMaterial(found, id, stock_m, lookup)),
       );
       return close();
     }
-    const added = { id: freeLayerId(path, id.replaceAll("_", "-")), material: id };
+    const added = { id: freeLayerId(option, id.replaceAll("_", "-")), material: id };
     const usual = materialById(id)?.usualAirChangesPerHour ?? null;
     applyEdit(
       `Add ${name} to ${option.id}`,
-      putLayer(option.id, path.id, at + 1, {
+      putLayer(option.id, path.id, layer.id, throughAll, {
         ...withMaterial(added, id, stock_m, lookup),
         ...(usual === null ? {} : { ventilation: { airChangesPerHour: usual } }),
       }),
