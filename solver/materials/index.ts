@@ -12,3 +12,4 @@ export {
 export type { Confidence } from "./catalogue-row.ts";
 export { materialIssues, type MaterialNeeds } from "./material-issues.ts";
 export { findMaterials } from "./find-materials.ts";
+export { alternativesOf, vapourAlternatives, type VapourAlternative } from "./vapour-pairs.ts";

@@ -30,7 +30,7 @@ export {
 } from "./boundary/boundary.ts";
 export { controlRoles, type PlayedRole } from "./boundary/control-roles.ts";
 export { dryCup, permeance_perm, wetCup } from "./boundary/vapour-figures.ts";
-export { usualSettings, wallChecks } from "./checks/wall-checks.ts";
+export { codeSettingsOf, usualSettings, wallChecks } from "./checks/wall-checks.ts";
 export type { CheckLine, CheckVerdict, CodeSettings } from "./checks/check-line.ts";
 export { wallFacts, type Retarder, type WallFacts } from "./checks/wall-facts.ts";
 export { breakEvenOutdoor_C, leastOutsideShare } from "./checks/ratio-line.ts";

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { materialSchema } from "../materials/material.ts";
+import { editions } from "./codes/edition.ts";
 
 /**
  * The project file, formatVersion 1. SI, JSON. Every type of a project is derived from this schema.
@@ -166,6 +167,17 @@ export const optionSchema = z.looseObject({
   /** The user's own figures, for Side by Side. */
   price_perM2: z.number().nonnegative().optional(),
   carbon_kgCO2ePerM2: z.number().optional(),
+  /** Metal fasteners through the outer insulation, for the whole-wall U. */
+  fasteners: z
+    .looseObject({
+      perM2: z.number().nonnegative().max(100),
+      diameter_m: positive.max(0.05),
+      /** Shank: carbon steel 50, stainless 17. */
+      conductivity_WmK: positive.max(500),
+      /** Depth reached into the insulation; the whole of it when absent. */
+      length_m: positive.max(1).optional(),
+    })
+    .optional(),
   paths: z.array(pathSchema).min(1).max(20),
 });
 
@@ -266,6 +278,35 @@ export const runSchema = z.looseObject({
   gridFineness: positive.max(16).optional(),
 });
 
+const rOverStuds = z.record(
+  z.string(),
+  z.looseObject({ over2x4: z.number().nonnegative(), over2x6: z.number().nonnegative() }),
+);
+const byZone = z.record(z.string(), z.number().nonnegative());
+/** Which code is read, and local amendments by zone ("6A", or "6" for all of zone 6). */
+export const codesSchema = z.looseObject({
+  edition: z.enum(editions).optional(),
+  amendments: z
+    .looseObject({
+      class3: rOverStuds.optional(),
+      withFoam: rOverStuds.optional(),
+      /** Rows like "20+5". */
+      wallR: z
+        .record(
+          z.string(),
+          z
+            .array(z.string().regex(/^\d+(\.\d+)?(\+\d+(\.\d+)?)?$/, 'write R like "20+5"'))
+            .min(1)
+            .max(10),
+        )
+        .optional(),
+      wallU: byZone.optional(),
+      ach50: byZone.optional(),
+    })
+    .optional(),
+  canadianHeatingDegreeDays: z.number().nonnegative().max(20_000).optional(),
+});
+
 export const projectSchema = z.looseObject({
   format: z.literal("wallyear"),
   formatVersion: z.literal(formatVersion),
@@ -276,6 +317,7 @@ export const projectSchema = z.looseObject({
   indoor: indoorSchema.optional(),
   air: airSchema.optional(),
   run: runSchema.default({ start: "10-01", years: 3, initial: "delivered" }),
+  codes: codesSchema.optional(),
   options: z.array(optionSchema).min(1).max(8),
   materials: z.array(materialSchema).max(500).optional(),
 });

@@ -1,4 +1,5 @@
 import { boundary } from "../boundary/boundary.ts";
+import type { Amendments } from "../codes/retarder-verdict.ts";
 import type { Option, Project } from "../project.ts";
 import { checkLine, type CheckLine, type CodeSettings } from "./check-line.ts";
 import { codeLines } from "./code-lines.ts";
@@ -9,6 +10,16 @@ import { wallFacts } from "./wall-facts.ts";
 
 /** The edition that is read when nobody chose one. */
 export const usualSettings: CodeSettings = { edition: "IRC 2021" };
+
+/** What the project itself says of the code to read, with the usual edition where it is silent. */
+export function codeSettingsOf(project: Pick<Project, "codes">): CodeSettings {
+  const { edition, amendments, canadianHeatingDegreeDays } = project.codes ?? {};
+  return {
+    edition: edition ?? usualSettings.edition,
+    ...(amendments ? { amendments: amendments as Amendments } : {}),
+    ...(canadianHeatingDegreeDays === undefined ? {} : { canadianHeatingDegreeDays }),
+  };
+}
 
 function boundaryLines(option: Option, project: Project): readonly CheckLine[] {
   return boundary(option, project).breaks.map((one) =>
@@ -34,7 +45,7 @@ function boundaryLines(option: Option, project: Project): readonly CheckLine[] {
 export function wallChecks(
   project: Project,
   option: Option,
-  settings: CodeSettings = usualSettings,
+  settings: CodeSettings = codeSettingsOf(project),
 ): readonly CheckLine[] {
   const refused = scopeLines(project);
   if (refused.length > 0) return refused;

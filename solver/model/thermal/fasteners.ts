@@ -6,7 +6,7 @@ export interface Fasteners {
   /** Shank [W/(m K)]: carbon steel 50, stainless 17. */
   readonly conductivity_WmK: number;
   /** How far they reach into the insulation [m]; the whole thickness when absent. */
-  readonly length_m?: number;
+  readonly length_m?: number | undefined;
 }
 
 /** Coefficient for a fastener that passes right through the insulation [-]. */

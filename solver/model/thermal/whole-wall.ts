@@ -134,18 +134,13 @@ export function wholeWall(
 
   const base = mean ?? 1 / U;
   const field = rows.reduce((best, row) => (row.section.share > best.section.share ? row : best), rows[0]!);
+  const fasteners = settings.fasteners ?? option.fasteners;
   const ci = outerInsulation(field.found);
   const correction =
-    settings.fasteners && ci
-      ? fastenerCorrection_Wm2K(
-          settings.fasteners,
-          ci.thickness_m,
-          ratedResistance_m2KW(ci.material, ci.thickness_m),
-          base,
-        )
+    fasteners && ci
+      ? fastenerCorrection_Wm2K(fasteners, ci.thickness_m, ratedResistance_m2KW(ci.material, ci.thickness_m), base)
       : 0;
-  if (settings.fasteners && !ci)
-    notes.push("There is no insulation outside the sheathing for the fasteners to pass through.");
+  if (fasteners && !ci) notes.push("There is no insulation outside the sheathing for the fasteners to pass through.");
   const finalU = 1 / base + correction;
   return {
     paths: rows.map((row, i) => ({

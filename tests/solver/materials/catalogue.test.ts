@@ -3,6 +3,8 @@ import papaparse from "papaparse";
 import { describe, expect, test } from "vitest";
 import {
   airPermeability23_kgmsPa,
+  alternativesOf,
+  vapourAlternatives,
   catalogue,
   materialById,
   materialIssues,
@@ -209,4 +211,18 @@ test("the polyamide retarder passes the variable class of DIN 4108-3: sd 2 to 10
 test("stock thicknesses rise from the sheet list in metres, and membranes have none", () => {
   expect(found("xps").stock_m).toEqual([0.025, 0.038, 0.051, 0.076]);
   expect(found("housewrap").stock_m).toEqual([]);
+});
+
+test("a tight alternative is tighter and an open one more open than the catalogue's own curve where both are read, wet", () => {
+  const wet = (points: readonly (readonly [number, number])[]): number =>
+    points.find(([humidity]) => humidity === 0.75)?.[1] ?? points.at(-1)![1];
+  for (const other of vapourAlternatives) {
+    const own = found(other.id);
+    const openness = other.permeance_kgm2sPa
+      ? wet(other.permeance_kgm2sPa) / wet(own.permeance_kgm2sPa as [number, number][])
+      : wet((own.vapour as { resistanceFactor: [number, number][] }).resistanceFactor) / wet(other.resistanceFactor!);
+    if (other.side === "open") expect(openness, other.id).toBeGreaterThan(1);
+    else expect(openness, other.id).toBeLessThan(1);
+  }
+  expect(alternativesOf("osb_111").map((one) => one.side)).toEqual(["tight", "open"]);
 });

@@ -16,7 +16,7 @@ const good: Material = {
 };
 const paths = (change: Partial<Material>): string[] =>
   materialIssues({ ...good, ...change }).map((issue) => issue.path);
-const without = (field: keyof Material  ): Material =>
+const without = (field: keyof Material): Material =>
   Object.fromEntries(Object.entries(good).filter(([name]) => name !== field)) as Material;
 
 test("a sound material has no issue", () => {

@@ -5,6 +5,7 @@ import {
   editions,
   starterWalls,
   wallChecks,
+  wholeWall,
   type CheckLine,
   type Option,
   type Project,
@@ -99,6 +100,32 @@ test("the ratio rule shows its worked number and what would do", () => {
   expect(line.limit).toBeCloseTo(0.4062, 4);
   expect(line.holds).toBe(false);
   expect(line.remedy).toMatch(/R-13\.\d/);
+});
+
+test("the project may choose the edition and amend a value, and the line says that it was amended", () => {
+  const project = structuredClone(demoProject);
+  project.codes = {
+    edition: "IRC 2024",
+    amendments: { class3: { "6A": { over2x4: 5, over2x6: 10 } }, ach50: { "6": 1.5 } },
+  };
+  project.options[1]!.paths.forEach((path) => (path.layers = path.layers.filter((layer) => layer.id !== "retarder")));
+  const all = wallChecks(project, project.options[1]!);
+  expect(byId(all, "vapourRetarder")).toMatchObject({
+    edition: "IRC 2024",
+    verdict: "meets",
+    amended: true,
+    limit: 10,
+  });
+  expect(byId(all, "airTightness")).toMatchObject({ verdict: "doesNotMeet", limit: 1.5, amended: true });
+});
+
+test("fasteners of the option raise U by the correction and not below it", () => {
+  const project = structuredClone(demoProject);
+  const bare = wholeWall(project.options[1]!, project);
+  project.options[1]!.fasteners = { perM2: 4.04, diameter_m: 0.0048, conductivity_WmK: 50 };
+  const screwed = wholeWall(project.options[1]!, project);
+  expect(screwed.fastenerCorrection_Wm2K).toBeGreaterThan(0.003);
+  expect(screwed.U_Wm2K - bare.U_Wm2K).toBeCloseTo(screwed.fastenerCorrection_Wm2K, 12);
 });
 
 test("without a zone the code lines say so instead of guessing", () => {
