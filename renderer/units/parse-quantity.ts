@@ -3,7 +3,7 @@ import type { Units } from "../state/index.ts";
 import { parseNumber, type Parsed } from "./parse-length.ts";
 
 const split = (text: string): { value: number | null; unit: string } => {
-  const parts = /^\s*(-?[−]?[\d.,/\s½¼¾⅛⅜⅝⅞⅓⅔]+?)\s*([a-z%°"'/³²0-9]*)\s*$/i.exec(text.replace("−", "-"));
+  const parts = /^\s*(-?[−]?[\d.,/\s½¼¾⅛⅜⅝⅞⅓⅔]+?)\s*([a-z%°"']*)\s*$/i.exec(text.replace("−", "-"));
   return parts ? { value: parseNumber(parts[1]!), unit: parts[2]!.toLowerCase() } : { value: null, unit: "" };
 };
 

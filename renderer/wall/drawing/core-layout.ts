@@ -49,8 +49,9 @@ export const roomWithin = (size: { width: number; height: number }): { width: nu
 function alignmentDepths(paths: readonly Path[], drawn: readonly (readonly SectionLayer[])[]): number[] {
   const first = paths[0]!;
   const anchor =
-    first.layers.find((layer) => layer.roles?.includes("air")) ??
     first.layers[drawn[0]!.findIndex((layer) => layer.hatch === "strandBoard" || layer.hatch === "plywood")] ??
+    first.layers.find((layer) => layer.id === "sheathing") ??
+    first.layers.find((layer) => layer.roles?.includes("air")) ??
     first.layers.find((layer) => paths.every((path) => path.layers.some((other) => other.id === layer.id)));
   return paths.map((path, index) => {
     if (!anchor) return 0;

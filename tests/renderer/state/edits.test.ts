@@ -1,0 +1,74 @@
+import { expect, test } from "vitest";
+import {
+  dropLayer,
+  freeLayerId,
+  freeOptionLetter,
+  onLayer,
+  pathsWithLayer,
+  putLayer,
+  shiftLayer,
+} from "../../../renderer/state/edits.ts";
+import { demoProject, type Project } from "../../../solver/index.ts";
+
+const idsOf = (project: Project, option: string, path: string): string[] =>
+  project.options
+    .find(({ id }) => id === option)!
+    .paths.find(({ id }) => id === path)!
+    .layers.map(({ id }) => id);
+
+const thicker = (throughAll: boolean): Project =>
+  onLayer("B", "bay", "ci", throughAll, (layer) => ({ ...layer, thickness_m: 0.1 }))(demoProject);
+
+const thicknesses = (project: Project): (number | undefined)[] =>
+  project.options
+    .find(({ id }) => id === "B")!
+    .paths.map((path) => path.layers.find(({ id }) => id === "ci")!.thickness_m);
+
+test("a layer that runs through two paths is edited in both, or in one alone when asked", () => {
+  expect(pathsWithLayer(demoProject.options[1]!, demoProject.options[1]!.paths[0]!, "ci")).toHaveLength(2);
+  expect(thicknesses(thicker(true))).toEqual([0.1, 0.1]);
+  expect(thicknesses(thicker(false))).toEqual([0.1, 0.0508]);
+});
+
+test("an edit leaves the project it was given and all other options untouched", () => {
+  const before = structuredClone(demoProject);
+  const after = thicker(true);
+  expect(demoProject).toEqual(before);
+  expect(after.options[0]).toBe(demoProject.options[0]);
+});
+
+test("an edit that finds nothing to change gives back the same project", () => {
+  expect(onLayer("B", "bay", "nowhere", true, (layer) => ({ ...layer, thickness_m: 1 }))(demoProject)).toBe(
+    demoProject,
+  );
+  expect(shiftLayer("A", "bay", idsOf(demoProject, "A", "bay")[0]!, -1, true)(demoProject)).toBe(demoProject);
+});
+
+test("a new layer goes inward of the chosen one, in every path through which that runs", () => {
+  const layer = { id: "second", material: "xps", thickness_m: 0.0254 };
+  const after = putLayer("B", "bay", "ci", true, layer)(demoProject);
+  for (const path of ["bay", "stud"]) {
+    const ids = idsOf(after, "B", path);
+    expect(ids[ids.indexOf("ci") + 1]).toBe("second");
+  }
+});
+
+test("a layer moved inward and back outward stands where it stood", () => {
+  const there = shiftLayer("B", "bay", "ci", 1, true)(demoProject);
+  expect(idsOf(there, "B", "bay")).not.toEqual(idsOf(demoProject, "B", "bay"));
+  expect(idsOf(there, "B", "stud").indexOf("ci")).toBe(idsOf(there, "B", "bay").indexOf("ci"));
+  expect(shiftLayer("B", "bay", "ci", -1, true)(there)).toEqual(demoProject);
+});
+
+test("the last layer of a path cannot be removed", () => {
+  let project = demoProject;
+  for (const id of idsOf(demoProject, "A", "bay")) project = dropLayer("A", "bay", id, false)(project);
+  expect(idsOf(project, "A", "bay")).toHaveLength(1);
+});
+
+test("new ids and letters avoid those that are taken", () => {
+  expect(freeLayerId(demoProject.options[0]!, "sheathing")).toBe("sheathing-2");
+  expect(freeOptionLetter(demoProject)).toBe("C");
+  const eight = { ...demoProject, options: Array.from({ length: 8 }, () => demoProject.options[0]!) };
+  expect(freeOptionLetter(eight)).toBeNull();
+});
