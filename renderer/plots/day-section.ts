@@ -201,7 +201,7 @@ function nearest(profile: readonly ProfilePoint[], depth_m: number): ProfilePoin
   );
 }
 
-/** The two names near the inside, each on its own outer side of the pair of lines, and on the sheet. */
+/** The two names on the inner part of the wall, each beside its own line and clear of the other. */
 function lineWords(
   profile: readonly ProfilePoint[],
   thickness: number,
@@ -209,31 +209,38 @@ function lineWords(
   xOf: (value: number) => number,
   width: number,
 ): Annotation[] {
-  const point = nearest(profile, thickness * 0.86);
-  if (!point) return [];
-  const put = (text: string, value: number, rightward: boolean, color: string): Annotation => {
-    const room = wordRoom(text, tokens);
-    const turn = rightward ? xOf(value) + room + 8 > width : xOf(value) - room - 8 < 0;
-    const goesRight = turn ? !rightward : rightward;
-    return word(tokens, text, {
-      x: value,
-      y: point.depth_m,
-      xanchor: goesRight ? "left" : "right",
-      xshift: goesRight ? 7 : -7,
-      yanchor: "middle",
-      yshift: turn ? -16 : 0,
-      font: { family: tokens.font, size: tokens.label_px, color, weight: 600 },
-    });
+  const put = (text: string, key: "t" | "dew", other: "t" | "dew", color: string): Annotation[] => {
+    const room = wordRoom(text, tokens) + 10;
+    for (const share of [0.86, 0.78, 0.7, 0.93, 0.62]) {
+      const point = nearest(profile, thickness * share);
+      const near = [share - 0.04, share, share + 0.04].map((at) => nearest(profile, thickness * at)!);
+      if (!point) return [];
+      const own = near.map((one) => xOf(one[key]));
+      const foreign = near.map((one) => xOf(one[other]));
+      const fits = (side: 1 | -1): boolean => {
+        const from = side > 0 ? Math.max(...own) : Math.min(...own) - room;
+        const to = from + room;
+        return from >= 0 && to <= width && foreign.every((x) => x < from - 2 || x > to + 2);
+      };
+      const outer: 1 | -1 = point[key] >= point[other] ? 1 : -1;
+      const side = fits(outer) ? outer : fits(-outer as 1 | -1) ? (-outer as 1 | -1) : null;
+      if (side === null) continue;
+      return [
+        word(tokens, text, {
+          x: side > 0 ? Math.max(...near.map((one) => one[key])) : Math.min(...near.map((one) => one[key])),
+          y: point.depth_m,
+          xanchor: side > 0 ? "left" : "right",
+          xshift: 6 * side,
+          yanchor: "middle",
+          font: { family: tokens.font, size: tokens.label_px, color, weight: 600 },
+        }),
+      ];
+    }
+    return [];
   };
-  const warmRight = point.t >= point.dew;
   return [
-    put("dew point", point.dew, !warmRight, lineStyle("dewPoint", tokens).color),
-    put(
-      "temperature",
-      point.t,
-      warmRight || Math.abs(xOf(point.t) - xOf(point.dew)) < 2 * wordRoom("temperature", tokens),
-      tokens.ink,
-    ),
+    ...put("dew point", "dew", "t", lineStyle("dewPoint", tokens).color),
+    ...put("temperature", "t", "dew", tokens.ink),
   ];
 }
 

@@ -145,6 +145,8 @@ export function daysAboveChart(
             yref: "paper",
             x: places[index]!.x / width,
             y: 1 - places[index]!.y / height,
+            xanchor: "center",
+            yanchor: "middle",
             font: { family: tokens.font, size: tokens.label_px, color: wordColor, weight: 600 },
           }),
         ),

@@ -112,7 +112,8 @@ export function Figure({
         </span>
       </div>
       <div className="figure-body">
-        {asTable ? <Table {...table()} summary={summary} label={title} /> : children(keepPicture)}
+        {children(keepPicture)}
+        {asTable && <Table {...table()} summary={summary} label={title} />}
       </div>
       <p id={`${id}-says`} className="visually-hidden">
         {summary} Press T for the table.

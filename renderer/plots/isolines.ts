@@ -114,6 +114,14 @@ function chains(joins: Map<number, number[]>): number[][] {
 /** How far a line reaches along time [days]. */
 export const reach_days = (line: Isoline): number => Math.max(...line.x) - Math.min(...line.x);
 
+export interface LinePlace {
+  readonly x: number;
+  readonly y: number;
+  /** Outermost and innermost row of the line over the words' width. */
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Where a line's words sit: the flattest stretch of the line, away from the chart's ends; null for a line too short to carry them. */
 export function labelPlace(
   line: Isoline,
@@ -121,9 +129,9 @@ export function labelPlace(
   days: number,
   keepOff: readonly { x: number; y: number }[] = [],
   rowsApart = 12,
-): { x: number; y: number } | null {
+): LinePlace | null {
   if (reach_days(line) < width * 0.6) return null;
-  let best: { x: number; y: number; cost: number } | null = null;
+  let best: (LinePlace & { cost: number }) | null = null;
   for (let i = 0; i < line.x.length; i++) {
     const x = line.x[i]!;
     if (x < width || x > days - width) continue;
@@ -141,7 +149,7 @@ export function labelPlace(
       (other) => Math.abs(other.x - x) < width * 1.4 && Math.abs(other.y - line.y[i]!) < rowsApart * 2,
     );
     const cost = high - low + (near ? 1000 : 0);
-    if (!best || cost < best.cost) best = { x, y: line.y[i]!, cost };
+    if (!best || cost < best.cost) best = { x, y: line.y[i]!, low, high, cost };
   }
   return best && best.cost < 1000 ? best : null;
 }

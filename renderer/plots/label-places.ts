@@ -70,6 +70,19 @@ export function placeLabels(
   });
 }
 
+/** A box for words that stand on a level line: as far left as no track runs through them; at the left end if all is full. */
+export function clearBox(tracks: readonly Track[], line: number, wide: number, width: number): Box {
+  const at = (left: number): Box => ({ left, right: left + wide, top: line - 16, bottom: line - 1 });
+  for (let left = 0; left <= width - wide; left += 12) {
+    const free = tracks.every((track) => {
+      const near = bounds(track, left - 4, left + wide + 4);
+      return !near || near.low > line + 1 || near.high < line - 17;
+    });
+    if (free) return at(left);
+  }
+  return at(0);
+}
+
 const grown = (box: Box, by: number): Box => ({
   left: box.left - by,
   right: box.right + by,

@@ -1,6 +1,6 @@
 import { acrossAt, chartLayout, plainAxis, timeFoot, word, type Frame, type XAxis } from "./chart-layout.ts";
 import type { TimeScale } from "./calendar.ts";
-import { placeLabels, wordsWidth, type Box } from "./label-places.ts";
+import { clearBox, placeLabels, wordsWidth } from "./label-places.ts";
 import type { LineStyle } from "./line-styles.ts";
 import { niceTicks } from "./nice-range.ts";
 import type { PlotData, PlotLayout } from "./plot.tsx";
@@ -26,6 +26,16 @@ export interface LinesChart {
   readonly yOf: (value: number) => number;
 }
 
+function ticksIn(
+  from: number,
+  to: number,
+  { step, ticks = 4 }: { readonly step?: number; readonly ticks?: number },
+): number[] {
+  if (step === undefined || (to - from) / step > 7) return niceTicks(from, to, ticks);
+  const first = Math.ceil(from / step);
+  return Array.from({ length: Math.floor(to / step) - first + 1 }, (_, i) => (first + i) * step);
+}
+
 export function linesChart(input: {
   readonly lines: readonly YearLine[];
   readonly limits: readonly Limit[];
@@ -36,6 +46,8 @@ export function linesChart(input: {
   /** Range that must be seen whatever the lines do. */
   readonly atLeast: { readonly from: number; readonly to: number };
   readonly ticks?: number;
+  /** Fixed distance between ticks; rounded by itself without. */
+  readonly step?: number;
 }): LinesChart {
   const { lines, limits, time, tokens, frame } = input;
   let low = input.atLeast.from;
@@ -46,7 +58,7 @@ export function linesChart(input: {
       high = Math.max(high, days[day]!);
     }
   const pad = 0.04 * (high - low);
-  const range = { from: low - pad, to: high + pad, ticks: niceTicks(low - pad, high + pad, input.ticks ?? 4) };
+  const range = { from: low - pad, to: high + pad, ticks: ticksIn(low - pad, high + pad, input) };
   const width = Math.max(1, frame.width - frame.left - frame.right);
   const height = Math.max(1, frame.height - frame.top - frame.bottom);
   const yOf = (value: number): number => ((range.to - value) / (range.to - range.from)) * height;
@@ -55,21 +67,14 @@ export function linesChart(input: {
     ? timeFoot(tokens, time)
     : { xaxis: { ...plainAxis, range: [0, time.days], showticklabels: false } as XAxis, shapes: [] };
   const limitsSeen = limits.filter(({ at }) => at > range.from && at < range.to);
-  const taken: Box[] = limitsSeen.map(({ at, words }) => ({
-    left: 2,
-    right: 8 + wordsWidth(words, tokens.note_px, false),
-    top: yOf(at) - 16,
-    bottom: yOf(at) + 2,
-  }));
-  const places = placeLabels(
-    lines.map(({ days, words }) => {
-      const every = Array.from({ length: Math.ceil(days.length / 2) }, (_, i) => 2 * i);
-      return { x: every.map(xOf), y: every.map((day) => yOf(days[day]!)), width: wordsWidth(words, tokens.label_px) };
-    }),
-    { left: 0, right: width, top: 0, bottom: height },
-    tokens.label_px,
-    taken,
+  const tracks = lines.map(({ days, words }) => {
+    const every = Array.from({ length: Math.ceil(days.length / 2) }, (_, i) => 2 * i);
+    return { x: every.map(xOf), y: every.map((day) => yOf(days[day]!)), width: wordsWidth(words, tokens.label_px) };
+  });
+  const limitBoxes = limitsSeen.map(({ at, words }) =>
+    clearBox(tracks, yOf(at), wordsWidth(words, tokens.note_px, false) + 6, width),
   );
+  const places = placeLabels(tracks, { left: 0, right: width, top: 0, bottom: height }, tokens.label_px, limitBoxes);
   const x = Array.from({ length: time.days }, (_, day) => day + 0.5);
   return {
     data: lines.map(
@@ -102,13 +107,13 @@ export function linesChart(input: {
         ...limitsSeen.map(({ at }) => acrossAt(at, { color: tokens.ink2, width: 1.1, dash: "2px,3px" })),
       ],
       annotations: [
-        ...limitsSeen.map(({ at, words }) =>
+        ...limitsSeen.map(({ at, words }, index) =>
           word(
             tokens,
             words,
             {
               xref: "paper",
-              x: 0,
+              x: limitBoxes[index]!.left / width,
               xanchor: "left",
               xshift: 4,
               y: at,

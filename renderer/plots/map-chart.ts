@@ -30,7 +30,7 @@ export interface MapScale {
   readonly ticks: (units: ShownUnits) => readonly { at: number; text: string }[];
 }
 
-const decades = [1, 10, 100, 500];
+const waterTicks_kgm3 = [1, 10, 50, 500];
 export const mapScales: Record<MapQuantity, MapScale> = {
   humidity: {
     name: "stain",
@@ -59,11 +59,11 @@ export const mapScales: Record<MapQuantity, MapScale> = {
     to: Math.log10(500),
     spread: (w) => Math.log10(Math.max(w, 1)),
     ticks: (units) =>
-      decades.map((w) => {
+      waterTicks_kgm3.map((w) => {
         const value = waterInVolume(w, units);
         return {
           at: Math.log10(w),
-          text: `${value < 1 ? value.toFixed(2) : value < 10 ? value.toFixed(1) : value.toFixed(0)}${w === 500 ? ` ${waterInVolumeUnit(units)}` : ""}`,
+          text: `${value < 1 ? value.toFixed(2) : value < 10 && value % 1 > 0.05 ? value.toFixed(1) : value.toFixed(0)}${w === 500 ? ` ${waterInVolumeUnit(units)}` : ""}`,
         };
       }),
   },
@@ -185,8 +185,8 @@ function linesOf(
   // In and outside of a vented gap humidity is the weather's, and its isolines would only tangle.
   const fromRow = Math.ceil((behindVentilation_m(spans.map(({ layer }) => layer)) / thickness) * fields.humidity.rows);
   return [
-    { kind: "60", parts: long(isolines(fields.calmHumidity, 60, fromRow), 14) },
-    { kind: "80", parts: long(isolines(fields.calmHumidity, 80, fromRow), 7) },
+    { kind: "60", parts: long(isolines(fields.calmHumidity, 0.6, fromRow), 14) },
+    { kind: "80", parts: long(isolines(fields.calmHumidity, 0.8, fromRow), 7) },
     frost,
   ];
 }
@@ -232,12 +232,14 @@ function words(
     if (!place) return [];
     used.push(place);
     const color = kind === "80" ? (tokens.theme === "dark" ? "#000000" : tokens.paper) : tokens.ink;
-    const below = place.y < rows - 20 * rowsPerPixel;
+    const below = place.high < rows - 20 * rowsPerPixel;
     return [
       word(tokens, text, {
         x: place.x,
-        y: (place.y / rows) * thickness,
-        yshift: below ? -11 : 11,
+        y: ((below ? place.high : place.low) / rows) * thickness,
+        yshift: below ? -9 : 9,
+        xanchor: "center",
+        yanchor: "middle",
         font: { family: tokens.font, size: tokens.note_px, color, weight: 600 },
       }),
     ];

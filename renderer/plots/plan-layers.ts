@@ -13,7 +13,7 @@ export function planLayers(project: Project, path: Path): CaseLayer[] {
         material,
         thickness_m: material.kind === "membrane" ? 0 : Math.max(0, layer.thickness_m ?? 0),
         contact: null,
-        airChangesPerHour: null,
+        airChangesPerHour: material.kind === "air" ? (layer.ventilation?.airChangesPerHour ?? null) : null,
         initial: { relativeHumidity: 0.5 },
       },
     ];

@@ -6,10 +6,11 @@ import { Figure } from "./figure.tsx";
 import { mapChart, mapFields, type MapQuantity } from "./map-chart.ts";
 import { MapStateOverlay, type MapState } from "./map-states.tsx";
 import { degreeSign, temperature, waterInVolume, waterInVolumeUnit, type ShownUnits } from "./quantities.ts";
+import { shortName } from "./section-strip.tsx";
 import type { TableTwin } from "./table-twin.ts";
 import { TimeChart } from "./time-chart.tsx";
 import { useChartTokens } from "./tokens.ts";
-import type { LayerSpan } from "./wall-depths.ts";
+import { lowerFirst, type LayerSpan } from "./wall-depths.ts";
 
 const titles: Record<MapQuantity, string> = {
   humidity: "Relative humidity through the wall, daily mean",
@@ -128,10 +129,9 @@ function extreme(result: RunResult, values: Float32Array): Wettest | null {
 }
 
 function layerAt(spans: readonly LayerSpan[], depth_m: number): string {
-  return (
-    (spans.find(({ from_m, to_m }) => to_m > from_m && depth_m <= to_m + 1e-9) ?? spans.at(-1))?.layer.name ??
-    "the wall"
-  );
+  const solid = spans.filter(({ from_m, to_m }) => to_m > from_m);
+  const layer = (solid.find(({ to_m }) => depth_m <= to_m + 1e-9) ?? solid.at(-1))?.layer;
+  return layer ? `the ${lowerFirst(shortName(layer.name))}` : "the wall";
 }
 
 export function mapSummary(
@@ -164,7 +164,7 @@ export function mapTable(
   const solid = spans.filter(({ from_m, to_m }) => to_m > from_m);
   const unit =
     quantity === "humidity" ? "% RH" : quantity === "temperature" ? degreeSign(units) : waterInVolumeUnit(units);
-  const columns = ["Date", ...solid.map(({ layer }) => `${layer.name}, ${unit}`)];
+  const columns = ["Date", ...solid.map(({ layer }) => `${shortName(layer.name)}, ${unit}`)];
   if (!result) return { columns, rows: [] };
   const { map } = result;
   const values = quantity === "humidity" ? map.RH : quantity === "temperature" ? map.T_C : map.w_kgm3;

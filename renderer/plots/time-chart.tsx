@@ -88,7 +88,7 @@ export function TimeChart(props: TimeChartProps): React.JSX.Element {
                   <text
                     x={x > width - 60 ? x - 8 : x + 8}
                     textAnchor={x > width - 60 ? "end" : "start"}
-                    y={mark.y + 15}
+                    y={mark.y + (wordsAbove(marks, index) ? -7 : 15)}
                     className="cursor-words"
                   >
                     {mark.text}
@@ -101,6 +101,13 @@ export function TimeChart(props: TimeChartProps): React.JSX.Element {
     </div>
   );
 }
+
+/** The words of two marks that lie close go to their outer sides. */
+const wordsAbove = (marks: readonly CursorMark[], index: number): boolean =>
+  marks.some(
+    ({ y }, other) =>
+      other !== index && y - marks[index]!.y < 26 && (y > marks[index]!.y || (y === marks[index]!.y && other > index)),
+  );
 
 /** The date under the cursor, on its rule: arrows move a day, page keys a month, Home and End to the year's ends. */
 export function DateSlider({

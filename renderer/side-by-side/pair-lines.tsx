@@ -75,6 +75,7 @@ export function PairLines({
         tokens,
         frame,
         foot: false,
+        ...(by === "moisture" ? { step: 4 } : {}),
         atLeast: by === "moisture" ? { from: 7.5, to: 20.5 } : { from: 50, to: 100 },
       }),
     [members, by, time, tokens, frame],
@@ -161,14 +162,19 @@ export function DifferenceStrip({
     [width, height, left],
   );
   const chart = useMemo(() => {
-    let low = -1;
+    let low = 0;
     let high = 0;
-    for (const value of change) {
+    for (const value of change.length > 0 ? change : [1]) {
       low = Math.min(low, value);
       high = Math.max(high, value);
     }
+    // The words stand beyond zero, on the side that the change leaves free; with change to both sides they find their own place.
     const pad = 0.06 * (high - low);
-    const range = { from: low - pad, to: high + pad };
+    const words_px = 19 / Math.max(30, height - 24);
+    const range = {
+      from: low - (low >= -1e-9 ? words_px * 1.4 * (high - low) : pad),
+      to: high + (high <= 1e-9 ? words_px * 1.4 * (high - low) : pad),
+    };
     const inner = { width: Math.max(1, width), height: Math.max(1, height - 24) };
     const yOf = (value: number): number => ((range.to - value) / (range.to - range.from)) * inner.height;
     const xOf = (place: number): number => ((place + 0.5) / time.days) * inner.width;
@@ -177,7 +183,11 @@ export function DifferenceStrip({
     const place = placeLabels(
       [
         { x: every.map(xOf), y: every.map((at) => yOf(change[at]!)), width: wordsWidth(words, tokens.label_px, false) },
-        { x: every.map(xOf), y: every.map(() => yOf(0)), width: 0 },
+        ...[0, 0.35, 0.7].map((share) => ({
+          x: every.map(xOf),
+          y: every.map((at) => yOf(share * change[at]!)),
+          width: 0,
+        })),
       ],
       { left: 0, right: inner.width, top: 0, bottom: inner.height },
       tokens.label_px,
@@ -241,6 +251,8 @@ export function DifferenceStrip({
               yref: "paper",
               x: place.x / inner.width,
               y: 1 - place.y / inner.height,
+              xanchor: "center",
+              yanchor: "middle",
               font: { family: tokens.font, size: tokens.label_px, color: tokens.ink },
             },
             false,

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from "react";
-import { comparisonSentence, type WholeWall } from "../../solver/index.ts";
+import { comparisonSentence, leadSentence, type WholeWall } from "../../solver/index.ts";
 import type { TimeScale } from "../plots/calendar.ts";
 import type { MapQuantity } from "../plots/map-chart.ts";
 import { ScaleBar } from "../plots/scale-bar.tsx";
@@ -194,6 +194,21 @@ export function PairView({ options, pair, onPair, units, day, onDay, onScale }: 
             <p className="note pair-differs">
               <Sentence text={differsWords(both[0].case, both[1].case, pair, units)} />
             </p>
+          )}
+          {wide && both && (
+            <section className="plain-words" aria-label="In plain words">
+              <h2 className="figure-title">In plain words</h2>
+              {both.map((member) => (
+                <p key={member.id}>
+                  <b className="letter letter-small">{member.id}</b>{" "}
+                  <Sentence
+                    text={leadSentence(member.case, member.result, member.findings, {
+                      units: units === "si" ? "si" : "ip",
+                    })}
+                  />
+                </p>
+              ))}
+            </section>
           )}
         </div>
       </div>

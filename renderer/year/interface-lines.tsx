@@ -7,6 +7,7 @@ import { linesChart, type Limit, type YearLine } from "../plots/lines-chart.ts";
 import { lineStyle, type LineStyle } from "../plots/line-styles.ts";
 import { metric, quantityUnit, shown, temperature, type ShownUnits } from "../plots/quantities.ts";
 import { highest, lowest, type Quantity } from "../plots/series.ts";
+import type { DrawnWall } from "../plots/section-strip.tsx";
 import { TimeChart } from "../plots/time-chart.tsx";
 import { useChartTokens, type ChartTokens } from "../plots/tokens.ts";
 import { everyInterface, placeLines, type Place, type PlaceLine } from "./places.ts";
@@ -20,6 +21,7 @@ const quantities = ["moisture", "humidity", "temperature"] as const;
 
 export interface InterfaceLinesProps {
   readonly result: RunResult | null;
+  readonly wall: DrawnWall;
   readonly places: readonly Place[];
   readonly place: string;
   readonly onPlace: (place: string) => void;
@@ -56,11 +58,14 @@ function atLeast(quantity: Quantity, isWood: boolean, units: ShownUnits): { from
 }
 
 export function InterfaceLines(props: InterfaceLinesProps): React.JSX.Element {
-  const { result, places, place, quantity, time, day, onDay, units, width, height, left } = props;
+  const { result, wall, places, place, quantity, time, day, onDay, units, width, height, left } = props;
   const tokens = useChartTokens();
   const here = places.find(({ id }) => id === place);
   const isWood = here?.isWood ?? false;
-  const lines = useMemo(() => (result ? placeLines(result, place, quantity) : []), [result, place, quantity]);
+  const lines = useMemo(
+    () => (result ? placeLines(wall, result, place, quantity) : []),
+    [wall, result, place, quantity],
+  );
   const frame = useMemo<Frame>(
     () => ({ width: width + left, height, left, right: 0, top: 4, bottom: 20 }),
     [width, height, left],
@@ -78,6 +83,7 @@ export function InterfaceLines(props: InterfaceLinesProps): React.JSX.Element {
         foot: true,
         atLeast: atLeast(quantity, isWood, units),
         ticks: height > 180 ? 5 : 4,
+        ...(isWood && quantity === "moisture" ? { step: 4 } : {}),
       }),
     };
   }, [lines, quantity, isWood, units, tokens, time, frame, height, here]);

@@ -14,7 +14,7 @@ import type { RunView, Units } from "../state/index.ts";
 import { Sentence } from "../units/index.ts";
 import { DayPanel } from "./day-panel.tsx";
 import { DaysAboveCurve, DaysAboveStrip } from "./days-above.tsx";
-import { FindingsList } from "./findings-list.tsx";
+import { AllFindings, FindingsList } from "./findings-list.tsx";
 import { InterfaceLines } from "./interface-lines.tsx";
 import { placesOf } from "./places.ts";
 import "./year.css";
@@ -58,6 +58,8 @@ export function YearView({
   const [column, columnSize] = useSize<HTMLDivElement>();
   const [side, sideSize] = useSize<HTMLDivElement>();
   const [lines, linesSize] = useSize<HTMLDivElement>();
+  const [leadLine, leadSize] = useSize<HTMLHeadingElement>();
+  const [foot, footSize] = useSize<HTMLElement>();
   const [mapQuantity, setMapQuantity] = useState<MapQuantity>("humidity");
   const [quantity, setQuantity] = useState<Quantity>("moisture");
   const [chosenPlace, setPlace] = useState<string | null>(null);
@@ -79,8 +81,9 @@ export function YearView({
   );
 
   const wide = sheetSize.width >= 1500;
-  const taken = wide ? 330 : 400;
-  const room = Math.max(150, Math.max(sheetSize.height, 560) - taken);
+  // What the map may have is what the sentence, the findings and the least height of the lines leave of the sheet.
+  const rows = 14 + titleRow + monthRow + 18 + 36 + 5 + leastLines + 24;
+  const room = Math.max(150, Math.max(sheetSize.height, 560) - leadSize.height - (wide ? 0 : footSize.height) - rows);
   const scale = depthScale(wallThickness_m(wall.layers), room);
   const height = Math.round(scale.height_px);
   useEffect(() => onScale(`depth 1:${scale.oneTo}`), [onScale, scale.oneTo]);
@@ -90,93 +93,104 @@ export function YearView({
   const watched_m = spans.find(({ layer }) => layer === watched)?.to_m ?? null;
 
   return (
-    <div ref={sheet} className={wide ? "year year-wide" : "year"}>
-      <h1 className="lead year-lead">
-        <Sentence text={lead} />
-      </h1>
-      <div className="year-strip" style={{ paddingTop: titleRow }}>
-        <span className="strip-side outside">outside</span>
-        <SectionStrip wall={wall} height={height} width={wide ? 76 : 60} units={units} strong={watched?.id ?? null} />
-        <span className="strip-side inside">inside</span>
-      </div>
-      <div className="year-map" ref={column} data-pane="Through-wall map" tabIndex={-1}>
-        <ThroughWallMap
-          result={result}
-          spans={spans}
-          time={time}
-          quantity={mapQuantity}
-          onQuantity={setMapQuantity}
-          units={units}
-          width={columnSize.width}
-          height={height}
-          foot={monthRow}
-          tail={monthRow}
-          day={shownDay}
-          onDay={onDay}
-          state={state}
-          fileName={`${fileName}-${mapQuantity}`}
-        />
-        <DateSlider time={time} day={shownDay} onDay={onDay} />
-      </div>
-      <div className="year-day" ref={side} data-pane="Section of the day" tabIndex={-1}>
-        <DayPanel
-          result={result}
-          spans={spans}
-          time={time}
-          day={shownDay}
-          watched_m={watched_m}
-          units={units}
-          width={sideSize.width}
-          height={height}
-          faded={faded}
-          fileName={`${fileName}-day`}
-        />
-        <ScaleBar quantity={mapQuantity} units={units} />
-      </div>
-      <span className="year-strip-name">{run.status === "finished" && humidity.inner ? "Days above 80 %" : ""}</span>
-      <div className="year-days" data-pane="Days above 80 %" tabIndex={-1}>
-        {run.status === "finished" && humidity.inner ? (
-          <DaysAboveStrip
-            humidity={humidity.inner}
+    <div className="year-sheet">
+      <div ref={sheet} className={wide ? "year year-wide" : "year"}>
+        <h1 ref={leadLine} className="lead year-lead">
+          <Sentence text={lead} />
+        </h1>
+        <div className="year-strip" style={{ paddingTop: titleRow }}>
+          <span className="strip-side outside">outside</span>
+          <SectionStrip wall={wall} height={height} width={wide ? 76 : 60} units={units} strong={watched?.id ?? null} />
+          <span className="strip-side inside">inside</span>
+        </div>
+        <div className="year-map" ref={column} data-pane="Through-wall map" tabIndex={-1}>
+          <ThroughWallMap
+            result={result}
+            spans={spans}
             time={time}
+            quantity={mapQuantity}
+            onQuantity={setMapQuantity}
+            units={units}
             width={columnSize.width}
-            fileName={`${fileName}-days`}
+            height={height}
+            foot={monthRow}
+            tail={monthRow}
+            day={shownDay}
+            onDay={onDay}
+            state={state}
+            fileName={`${fileName}-${mapQuantity}`}
           />
-        ) : (
-          <StateLine run={run} time={time} />
-        )}
-      </div>
-      <div className="year-lines" ref={lines} data-pane="Interfaces" tabIndex={-1}>
-        <InterfaceLines
-          result={result}
-          places={places}
-          place={place}
-          onPlace={setPlace}
-          quantity={quantity}
-          onQuantity={setQuantity}
-          time={time}
-          day={shownDay}
-          onDay={onDay}
+          <DateSlider time={time} day={shownDay} onDay={onDay} />
+        </div>
+        <div className="year-day" ref={side} data-pane="Section of the day" tabIndex={-1}>
+          <DayPanel
+            result={result}
+            spans={spans}
+            time={time}
+            day={shownDay}
+            watched_m={watched_m}
+            units={units}
+            width={sideSize.width}
+            height={height}
+            faded={faded}
+            fileName={`${fileName}-day`}
+          />
+          <ScaleBar quantity={mapQuantity} units={units} />
+        </div>
+        <span className="year-strip-name">{run.status === "finished" && humidity.inner ? "Days above 80 %" : ""}</span>
+        <div className="year-days" data-pane="Days above 80 %" tabIndex={-1}>
+          {run.status === "finished" && humidity.inner ? (
+            <DaysAboveStrip
+              humidity={humidity.inner}
+              time={time}
+              width={columnSize.width}
+              fileName={`${fileName}-days`}
+            />
+          ) : (
+            <StateLine run={run} time={time} />
+          )}
+        </div>
+        <div className="year-lines" ref={lines} data-pane="Interfaces" tabIndex={-1}>
+          <InterfaceLines
+            result={result}
+            wall={wall}
+            places={places}
+            place={place}
+            onPlace={setPlace}
+            quantity={quantity}
+            onQuantity={setQuantity}
+            time={time}
+            day={shownDay}
+            onDay={onDay}
+            units={units}
+            width={columnSize.width}
+            height={Math.max(leastLines - titleRow, linesSize.height - titleRow)}
+            left={ticksLeft}
+            faded={faded}
+            fileName={`${fileName}-${quantity}`}
+          />
+        </div>
+        <div className="year-curve" data-pane="Days spent above each humidity" tabIndex={-1}>
+          <DaysAboveCurve
+            inner={humidity.inner}
+            outer={humidity.outer}
+            time={time}
+            width={sideSize.width}
+            height={Math.max(leastLines - titleRow, linesSize.height - titleRow)}
+            faded={faded}
+            fileName={`${fileName}-days-above`}
+          />
+        </div>
+        <FindingsList
+          place={foot}
+          findings={findings}
+          cautions={cautions}
           units={units}
-          width={columnSize.width}
-          height={Math.max(leastLines - titleRow, linesSize.height - titleRow)}
-          left={ticksLeft}
-          faded={faded}
-          fileName={`${fileName}-${quantity}`}
+          most={wide ? 4 : 3}
+          wide={wide}
         />
       </div>
-      <div className="year-curve" data-pane="Days spent above each humidity" tabIndex={-1}>
-        <DaysAboveCurve
-          inner={humidity.inner}
-          outer={humidity.outer}
-          time={time}
-          width={sideSize.width}
-          height={Math.max(leastLines - titleRow, linesSize.height - titleRow)}
-          faded={faded}
-          fileName={`${fileName}-days-above`}
-        />
-      </div>
-      <FindingsList findings={findings} cautions={cautions} units={units} most={wide ? 5 : 3} wide={wide} />
+      <AllFindings findings={findings} cautions={cautions} units={units} />
     </div>
   );
 }

@@ -1,4 +1,7 @@
-/** Charts by themselves, with made-up figures, for looking at. ?sheet=year|pair|states, &dark, &state=... */
+/**
+ * Charts by themselves, for looking at: ?sheet=year|pair, &option=0|1, &dark, &units=si, &state=empty|stale|running|failed.
+ * Figures are made up, or with &results taken from a results.json laid beside this page.
+ */
 import "@fontsource-variable/encode-sans/wdth.css";
 import "../../../../renderer/style/tokens.css";
 import "../../../../renderer/style/type.css";
@@ -7,7 +10,15 @@ import { createRoot } from "react-dom/client";
 import { PairView } from "../../../../renderer/side-by-side/pair-view.tsx";
 import { YearView } from "../../../../renderer/year/year-view.tsx";
 import type { RunView } from "../../../../renderer/state/index.ts";
-import { casesOf, demoProject, wholeWall, type Case } from "../../../../solver/index.ts";
+import {
+  casesOf,
+  demoProject,
+  findingsOf,
+  leadSentence,
+  wholeWall,
+  type Case,
+  type RunResult,
+} from "../../../../solver/index.ts";
 import { madeUpResult } from "./made-up-result.ts";
 
 const asked = new URLSearchParams(location.search);
@@ -15,6 +26,19 @@ if (asked.has("dark")) document.documentElement.dataset["theme"] = "dark";
 const made = casesOf(demoProject);
 if (!made.ok) throw new Error(made.issues.map(({ message }) => message).join("\n"));
 const cases = made.value.filter(({ path }) => path === "bay");
+
+/** Results of real runs by option, their series as base64. */
+async function realResults(): Promise<Record<string, RunResult>> {
+  const text = await (await fetch("results.json")).text();
+  return JSON.parse(text, (_key, value: unknown) => {
+    const packed = (value as { f32?: string } | null)?.f32;
+    return packed === undefined
+      ? value
+      : new Float32Array(Uint8Array.from(atob(packed), (c) => c.charCodeAt(0)).buffer);
+  }) as Record<string, RunResult>;
+}
+const real = asked.has("results") ? await realResults() : {};
+const resultOf = (aCase: Case): RunResult => real[aCase.option] ?? madeUpResult(aCase);
 
 function runOf(aCase: Case): RunView {
   switch (asked.get("state")) {
@@ -25,7 +49,7 @@ function runOf(aCase: Case): RunView {
         status: "stale",
         issues: [],
         case: aCase,
-        result: madeUpResult(aCase),
+        result: resultOf(aCase),
         staleBecause: "Change thickness, layer 3",
       };
     case "running":
@@ -33,7 +57,7 @@ function runOf(aCase: Case): RunView {
         status: "running",
         issues: [],
         case: aCase,
-        result: madeUpResult(aCase),
+        result: resultOf(aCase),
         progress: { done: 14000, of: 17520, startedAt: Date.now() - 3000 },
       };
     case "failed":
@@ -48,7 +72,7 @@ function runOf(aCase: Case): RunView {
         },
       };
     default:
-      return { status: "finished", issues: [], case: aCase, result: madeUpResult(aCase) };
+      return { status: "finished", issues: [], case: aCase, result: resultOf(aCase) };
   }
 }
 
@@ -77,12 +101,17 @@ function Year(): React.JSX.Element {
   const [day, setDay] = useState(136);
   const aCase = cases[Number(asked.get("option") ?? 1)]!;
   const [run] = useState(() => runOf(aCase));
+  const told = real[aCase.option] && run.result ? findingsOf(aCase, run.result, { units: "ip" }) : null;
   return (
     <YearView
       run={run}
       planned={aCase}
-      lead="The sheathing peaks at 13.5 % in March, is damp only on its inner face, and has dried to the room by the end of May."
-      findings={findings}
+      lead={
+        told
+          ? leadSentence(aCase, run.result!, told, { units: "ip" })
+          : "The sheathing peaks at 13.5 % in March, is damp only on its inner face, and has dried to the room by the end of May."
+      }
+      findings={told ?? findings}
       cautions={["Not modelled: corners, bolts, water running down inside the wall, leaks that travel sideways."]}
       units={(asked.get("units") as "ip") ?? "ip"}
       day={day}
