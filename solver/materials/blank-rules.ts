@@ -1,6 +1,6 @@
 import type { CatalogueRow } from "./catalogue-row.ts";
 import type { Material } from "./material.ts";
-import type { PassportProperty } from "./material-of-row.ts";
+import type { PassportProperty } from "./passport.ts";
 
 type Say = (property: PassportProperty, unit: string, note: string) => void;
 

@@ -8,7 +8,8 @@ import { lumber } from "./catalogue/lumber.ts";
 import { masonry } from "./catalogue/masonry.ts";
 import { membranes } from "./catalogue/membranes.ts";
 import { sheathing } from "./catalogue/sheathing.ts";
-import { materialOfRow, type CatalogueMaterial } from "./material-of-row.ts";
+import { materialOfRow } from "./material-of-row.ts";
+import type { CatalogueMaterial } from "./passport.ts";
 
 /** Every generic material, membrane, coating and air space that comes with the program, by trade group. */
 export const catalogue: readonly CatalogueMaterial[] = [

@@ -1,5 +1,5 @@
 import { catalogue } from "./catalogue.ts";
-import type { CatalogueMaterial } from "./material-of-row.ts";
+import type { CatalogueMaterial } from "./passport.ts";
 
 /** What people in the trade call a thing, and the words under which the catalogue has it. Common practice, no source. */
 const synonyms: readonly (readonly [string, readonly string[]])[] = [

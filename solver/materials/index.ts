@@ -1,14 +1,14 @@
 /** The door of the materials room. */
 export * from "./material.ts";
 export { catalogue, materialById } from "./catalogue.ts";
+export { airPermeability23_kgmsPa } from "./material-of-row.ts";
 export {
-  airPermeability23_kgmsPa,
   passportProperties,
   type CatalogueEntry,
   type CatalogueMaterial,
   type Passport,
   type PassportProperty,
-} from "./material-of-row.ts";
+} from "./passport.ts";
 export type { Confidence } from "./catalogue-row.ts";
 export { materialIssues, type MaterialNeeds } from "./material-issues.ts";
 export { findMaterials } from "./find-materials.ts";

@@ -1,48 +1,9 @@
 import { settleBlanks } from "./blank-rules.ts";
-import { sorptionGrid, type CatalogueRow, type Confidence } from "./catalogue-row.ts";
+import { sorptionGrid, type CatalogueRow } from "./catalogue-row.ts";
 import type { Conductivity, Flag, Material } from "./material.ts";
+import type { CatalogueMaterial, Passport, PassportProperty } from "./passport.ts";
 import { sources } from "./sources.ts";
 import { massOfWood } from "./wood-moisture.ts";
-
-/** Where one property of a catalogue material comes from. */
-export interface Passport {
-  readonly flag: Flag;
-  /** Published or believed spread, as printed, in the unit of `unit`. */
-  readonly range: string | null;
-  readonly unit: string;
-  readonly sources: readonly string[];
-  readonly note: string;
-  readonly confidence: Confidence;
-}
-
-export const passportProperties = [
-  "density",
-  "heatCapacity",
-  "conductivity",
-  "conductivityByTemperature",
-  "conductivityByWater",
-  "porosity",
-  "sorption",
-  "freeSaturation",
-  "vapour",
-  "liquid",
-  "thermalResistance",
-  "airChanges",
-] as const;
-export type PassportProperty = (typeof passportProperties)[number];
-
-/** What stands in the catalogue: a material, and for each figure where it comes from. */
-export interface CatalogueEntry {
-  readonly group: string;
-  /** Thicknesses sold [m]; empty for membranes and coatings. */
-  readonly stock_m: readonly number[];
-  readonly confidence: Confidence;
-  readonly note: string;
-  readonly passport: Readonly<Partial<Record<PassportProperty, Passport>>>;
-  /** Usual air changes of a ventilated space [1/h]; null for others. */
-  readonly usualAirChangesPerHour: number | null;
-}
-export type CatalogueMaterial = Material & CatalogueEntry;
 
 /** Permeability of still air at 23 degC and 101325 Pa [kg/(m s Pa)], Schirmer form; the basis on which permeances become factors. */
 export const airPermeability23_kgmsPa = 1.953e-10;

@@ -1,5 +1,5 @@
 import { outOfScope } from "./checks/scope.ts";
-import type { Key, Report } from "./check-project.ts";
+import type { Key, Report } from "./report-issue.ts";
 import type { Course, LabFace, Project } from "./project.ts";
 
 const daysOfMonth = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -1,5 +1,5 @@
 import { materialIssues } from "../materials/index.ts";
-import type { Key, Report } from "./check-project.ts";
+import type { Key, Report } from "./report-issue.ts";
 import { materialOfLayer, needsOf, type MaterialLookup } from "./layer-material.ts";
 import { nearestNames } from "./nearest-names.ts";
 import type { Layer, Project } from "./project.ts";

@@ -4,11 +4,8 @@ import { checkExposure } from "./check-exposure.ts";
 import { checkLayer } from "./check-layer.ts";
 import { lookupFor, materialOfLayer, needsOf } from "./layer-material.ts";
 import type { Path, Project } from "./project.ts";
+import type { Key, Report } from "./report-issue.ts";
 import { dottedPath, placeInWords } from "./schema-issues.ts";
-
-export type Key = string | number;
-/** Notes one problem at a place of the project, given as the keys that lead there. */
-export type Report = (keys: readonly Key[], message: string, remedy: string, severity?: Issue["severity"]) => void;
 
 /** Area shares may miss one by rounding of their last digit. */
 const shareSlack = 0.005;

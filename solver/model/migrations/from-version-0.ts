@@ -1,4 +1,4 @@
-import type { Migration } from "./migrate.ts";
+import type { Migration } from "./migration.ts";
 
 /**
  * Version 0 was the draft of the format: one wall under "wall" in place of a list of options, thicknesses in millimetres.

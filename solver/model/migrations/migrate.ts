@@ -1,8 +1,6 @@
 import { formatVersion } from "../project.ts";
+import type { Migration } from "./migration.ts";
 import { fromVersion0 } from "./from-version-0.ts";
-
-/** A step from one version of the file to the next: takes the parsed file, gives a new one; never edited after release. */
-export type Migration = (file: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 
 /** steps[n] leads from version n to n + 1. */
 export const steps: readonly Migration[] = [fromVersion0];

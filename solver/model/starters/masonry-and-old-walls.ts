@@ -35,7 +35,6 @@ const solid = (layers: Layer[]): Path[] => [
 ];
 
 const oldOutside = (): Layer[] => [
-  sheet("oilPaint", "paint_oil"),
   board("cladding", "pine_lap_siding", 19),
   board("sheathing", "board_sheathing_pine", 19),
 ];
@@ -137,7 +136,8 @@ export const masonryAndOldWalls: readonly StarterWall[] = [
     project: project(
       {
         name: "Chapel Hill Road farmhouse",
-        notes: "An invented farmhouse in zone 6A without a water-resistive barrier; 2 % of the driving rain leaks in.",
+        notes:
+          "An invented farmhouse in zone 6A without a water-resistive barrier, its paint weathered away; 2 % of the driving rain leaks in.",
         city: "burlington-vt",
         zone: "6A",
         azimuth_deg: 90,

@@ -1,0 +1,6 @@
+import type { Issue } from "../../climate/index.ts";
+
+/** One step of the way to a place in a project: a field name or an index. */
+export type Key = string | number;
+/** Notes one problem at a place of the project, given as the keys that lead there. */
+export type Report = (keys: readonly Key[], message: string, remedy: string, severity?: Issue["severity"]) => void;
