@@ -29,8 +29,7 @@ const weatherPlace = "site.weather.file";
 function namedFiles(project: Project): { readonly name: string; readonly place: string }[] {
   const named: { name: string; place: string }[] = [];
   const weather = project.site?.weather;
-  if (weather !== undefined && "file" in weather)
-    named.push({ name: weather.file as string, place: weatherPlace });
+  if (weather !== undefined && "file" in weather) named.push({ name: weather.file as string, place: weatherPlace });
   const indoor = project.indoor;
   if (indoor !== undefined && indoor.method === "logger") named.push({ name: indoor.file, place: "indoor.file" });
   return named;

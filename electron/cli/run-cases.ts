@@ -15,9 +15,9 @@ export async function runCases(cases: readonly Case[], files: NamedTexts): Promi
   for (const aCase of cases) progress.expect(label(aCase));
   const pool = new RunPool();
   try {
-    const outcomes = await pool.map(cases, (worker, aCase) => {
+    const outcomes = await pool.map<Case, Outcome<Omit<Ran, "case">>>(cases, (worker, aCase) => {
       const report = Comlink.proxy((done: number, of: number) => progress.report(label(aCase), done, of));
-      return worker.run(aCase, files, report) as Promise<Outcome<Omit<Ran, "case">>>;
+      return worker.run(aCase, files, report);
     });
     const issues = new Map<string, Issue>();
     const runs: Ran[] = [];

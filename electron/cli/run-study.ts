@@ -21,9 +21,9 @@ export async function runStudyInThreads<Answer>(
     while (waiting.length > 0) {
       const progress = new ProgressLine(process.stderr, () => performance.now());
       for (const member of waiting) progress.expect(member.label);
-      const outcomes = await pool.map(waiting, (worker, member) => {
+      const outcomes = await pool.map<Member, Outcome<MemberSummary>>(waiting, (worker, member) => {
         const report = Comlink.proxy((hours: number, of: number) => progress.report(member.label, hours, of));
-        return worker.summarise(member.case, files, report) as Promise<Outcome<MemberSummary>>;
+        return worker.summarise(member.case, files, report);
       });
       progress.finish();
       for (const [place, outcome] of outcomes.entries()) {

@@ -1,5 +1,5 @@
 import { chromium, type Browser } from "playwright-core";
-import { findChromium, howToGetOne } from "../tools/chromium.mjs";
+import { findChromium, howToGetOne } from "../../electron/tools/chromium.mjs";
 
 /** Starts the Chromium of this machine, without a window and without a word to the network. */
 export function launchChromium(): Promise<Browser> {

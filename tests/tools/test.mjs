@@ -3,7 +3,7 @@
 import { spawn } from "node:child_process";
 import { join } from "node:path";
 import { buildStale, root, targets } from "../../electron/tools/targets.mjs";
-import { chromiumVariable, findChromium, howToGetOne, installChromium } from "./chromium.mjs";
+import { chromiumVariable, findChromium, howToGetOne, installChromium } from "../../electron/tools/chromium.mjs";
 
 let chromium = null;
 try {

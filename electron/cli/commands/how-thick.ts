@@ -1,6 +1,16 @@
-import { howThick, say, stockThicknesses_m, type HowThickAnswer } from "../../../solver/index.ts";
+import {
+  codeRowOf,
+  howThick,
+  say,
+  stockThicknesses_m,
+  usualSettings,
+  wallFacts,
+  type CodeRow,
+  type HowThickAnswer,
+} from "../../../solver/index.ts";
 import { numberOption } from "../args.ts";
 import { airOf, winterOf } from "../place-air.ts";
+import type { ProjectInput } from "../project-input.ts";
 import { casesWith, caseOptions, studyCommand } from "../study-command.ts";
 import { UsageError } from "../usage-error.ts";
 
@@ -25,6 +35,14 @@ function answerText(answer: HowThickAnswer): string {
   ].join("\n");
 }
 
+/** The row of the usual code edition for the zone and frame of an option; null where none applies. */
+function codeRowFor({ project }: ProjectInput, optionId: string): CodeRow | null {
+  const option = project.options.find(({ id }) => id === optionId)!;
+  const zone = project.site?.climateZone;
+  const { stud } = wallFacts(option, project);
+  return zone === undefined || stud === "other" ? null : codeRowOf(usualSettings.edition, zone, stud);
+}
+
 /** How thick must a layer be for every finding to hold? */
 export const howThickCommand = studyCommand({
   name: "how-thick",
@@ -46,8 +64,9 @@ export const howThickCommand = studyCommand({
       const material = aCase.layers.find((each) => each.id === layer)!.material;
       const stock_m = stockThicknesses_m(material).filter((board) => board >= least_m);
       const winter = air === null ? null : winterOf(air);
+      const codeRow = codeRowFor(input, aCase.option);
       return {
-        study: howThick({ case: aCase, layer, stock_m, winter, ...(max_m === undefined ? {} : { max_m }) }),
+        study: howThick({ case: aCase, layer, stock_m, winter, codeRow, ...(max_m === undefined ? {} : { max_m }) }),
         text: answerText,
       };
     });

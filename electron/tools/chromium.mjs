@@ -1,4 +1,4 @@
-// Finds the Chromium that the browser tests drive.
+// Finds a Chromium: the browser tests drive it, the command line prints PDF with it.
 import { execFileSync } from "node:child_process";
 import { accessSync, constants, existsSync } from "node:fs";
 import { delimiter, join } from "node:path";

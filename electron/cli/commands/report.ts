@@ -1,0 +1,84 @@
+import {
+  loadsOf,
+  reportHtml,
+  reportInputOf,
+  reportOf,
+  reportText,
+  weatherOf,
+  type Report,
+} from "../../../solver/index.ts";
+import writeFileAtomic from "write-file-atomic";
+import { exit, type Command } from "../command.ts";
+import { chosenCases, projectOptions, readProject, type ProjectInput } from "../project-input.ts";
+import { printPdf } from "../print-pdf.ts";
+import type { Ran } from "../run-contract.ts";
+import { runCases } from "../run-cases.ts";
+import { UsageError } from "../usage-error.ts";
+
+function reportFrom(
+  input: ProjectInput,
+  runs: readonly Ran[],
+  units: "si" | "ip",
+  question: string | undefined,
+): Report {
+  const weather = weatherOf(input.project.site!.weather, input.files);
+  const loads = weather.ok ? loadsOf(runs[0]!.case, weather.value, input.files) : null;
+  if (!weather.ok || loads?.ok !== true)
+    throw new Error("the weather that the runs marched through can't be read again");
+  const issued = new Date().toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+  return reportOf(
+    reportInputOf({
+      project: input.project,
+      runs,
+      weather: weather.value,
+      loads: loads.value,
+      ...(question === undefined ? {} : { question }),
+      versions: { Wallyear: "0.1.0", Node: process.versions.node },
+      issued,
+      units,
+    }),
+  );
+}
+
+/** Runs a project and writes the report: client, official, builder, appendix. */
+export const report: Command = {
+  name: "report",
+  takes:
+    "FILE --out report.html|.pdf|.txt [--option A] [--units ip|si] [--question TEXT] [--weather X.epw] [--years N]",
+  summary: "run a project and write its report for client, official and builder",
+  positionals: { least: 1, most: 1 },
+  options: {
+    out: { type: "string", value: "FILE", hint: "report.html, report.pdf (printed by Chromium) or report.txt" },
+    option: { type: "string", value: "A", hint: "only this option" },
+    units: { type: "string", value: "U", hint: "ip (inch-pound, the default) or si" },
+    question: { type: "string", value: "TEXT", hint: "what the client asked" },
+    ...projectOptions,
+  },
+  async run(given, output) {
+    const out = given.text("out");
+    const ending = /\.(html|pdf|txt)$/i.exec(out ?? "")?.[1]?.toLowerCase();
+    if (out === undefined || ending === undefined)
+      throw new UsageError("report needs --out with a file name that ends in .html, .pdf or .txt.");
+    const units = given.text("units") ?? "ip";
+    if (units !== "ip" && units !== "si") throw new UsageError(`--units is "${units}". Give ip or si.`);
+    const read = await readProject(given.positionals[0]!, given);
+    if (!read.ok) {
+      output.issues(read.issues);
+      return exit.issues;
+    }
+    const input = read.value;
+    if (input.project.site === undefined)
+      throw new UsageError("This project is a laboratory case; a report needs a wall on a site.");
+    output.issues(input.warnings);
+    const outcome = await runCases(chosenCases(input, given.text("option"), undefined), input.files);
+    if (!outcome.ok) {
+      output.issues(outcome.issues);
+      return exit.issues;
+    }
+    const document = reportFrom(input, outcome.runs, units, given.text("question"));
+    if (ending === "pdf") await printPdf(reportHtml(document), out);
+    else await writeFileAtomic(out, ending === "html" ? reportHtml(document) : reportText(document));
+    output.note(`Wrote ${out}`);
+    return outcome.runs.every((ran) => ran.result.status === "finished") ? exit.done : exit.unfinished;
+  },
+};
