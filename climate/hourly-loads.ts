@@ -34,6 +34,8 @@ export interface FaceLoads {
   readonly heldTemperature: boolean;
   /** Given: the face is held at this suction [Pa] (no vapour film). Laboratory faces only. */
   readonly heldSuction_Pa: LoadSeries | null;
+  /** True: what a face held by suction takes is liquid water, not vapour. */
+  readonly heldInLiquid?: boolean;
 }
 
 /** The loads on both faces of a wall: plain data, all that a run needs to know of the weather and the room. */

@@ -12,6 +12,8 @@ export interface FaceHolding {
 export interface OneFace {
   readonly temperatureHeld: boolean;
   readonly moistureHeld: boolean;
+  /** What a held face takes is liquid: it brings no latent heat. */
+  readonly inLiquid: boolean;
   /** Emissivity where longwave is apart from the film, else 0. */
   readonly emissivity: number;
 }
@@ -100,9 +102,10 @@ function exchangeAtFace(
     gT = -vapourFilm * pressureByT[node]!;
     gTheta = -vapourFilm * pressureByTheta[node]!;
   }
-  const vapourHeat = physics.sensibleHeat ? physics.vapourHeatCapacity_JkgK : 0;
-  const hv = physics.latentHeat_Jkg + vapourHeat * (0.5 * (airT + T) - enthalpyZero_K);
-  work.waterIn[book.vapour]! += g;
+  const heatCapacity = face.inLiquid ? physics.waterHeatCapacity_JkgK : physics.vapourHeatCapacity_JkgK;
+  const vapourHeat = physics.sensibleHeat ? heatCapacity : 0;
+  const hv = (face.inLiquid ? 0 : physics.latentHeat_Jkg) + vapourHeat * (0.5 * (airT + T) - enthalpyZero_K);
+  work.waterIn[face.inLiquid ? book.liquid : book.vapour]! += g;
   let moistureHeat = hv * g;
   let moistureHeatByT = hv * gT + 0.5 * vapourHeat * g;
   let moistureHeatByTheta = hv * gTheta;

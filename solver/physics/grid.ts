@@ -39,7 +39,8 @@ const gradings = {
   capillary: { first_m: 0.0005, growth: 1.12 },
   thinBoard: { first_m: 0.0005, growth: 1.2 },
   dense: { first_m: 0.001, growth: 1.12 },
-  insulation: { first_m: 0.0006, growth: 1.35 },
+  insulation: { first_m: 0.001, growth: 1.4 },
+  sorbingInsulation: { first_m: 0.0005, growth: 1.25 },
 } as const;
 const thinBoard_m = 0.03;
 const insulationDensity_kgm3 = 200;
@@ -49,7 +50,13 @@ function gradingOf(layer: CaseLayer): Grading {
   const liquid =
     material.liquid !== undefined &&
     !("absorption_kgm2s05" in material.liquid && material.liquid.absorption_kgm2s05 === 0);
-  if ((material.density_kgm3 ?? 0) < insulationDensity_kgm3 && !liquid) return gradings.insulation;
+  const { sorption } = material;
+  const holdsWater =
+    material.freeSaturation_kgm3 !== undefined ||
+    (sorption !== undefined && ("suctionTerms" in sorption || "suction_Pa" in sorption));
+  if ((material.density_kgm3 ?? 0) < insulationDensity_kgm3 && !liquid) {
+    return holdsWater ? gradings.sorbingInsulation : gradings.insulation;
+  }
   if (thickness_m <= thinBoard_m) return gradings.thinBoard;
   return liquid ? gradings.capillary : gradings.dense;
 }

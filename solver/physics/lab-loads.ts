@@ -65,6 +65,7 @@ function labFace(
     airPressure_Pa: courseSeries(face.airPressure_Pa ?? 0, time_s),
     heldTemperature: face.heatFilm_Wm2K === "held",
     heldSuction_Pa: heldSuction,
+    heldInLiquid: held && suction !== null,
   };
 }
 

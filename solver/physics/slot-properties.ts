@@ -61,9 +61,9 @@ export function slotProperties(wall: WallModel, work: Workspace, derivatives: bo
     const dwdT = wByTheta * byT;
     stored[2 * i]! += volume * heat * degrees;
     stored[2 * i + 1]! += volume * w;
+    capacity[4 * i]! += volume * (heat + waterHeat * dwdT * degrees);
     capacity[4 * i + 3]! += volume * wByTheta;
     if (!derivatives) continue;
-    capacity[4 * i]! += volume * (heat + waterHeat * dwdT * degrees);
     capacity[4 * i + 1]! += volume * waterHeat * wByTheta * degrees;
     capacity[4 * i + 2]! += volume * dwdT;
     waterByEta[s] = wByTheta;

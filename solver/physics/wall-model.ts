@@ -10,8 +10,8 @@ import { temperatureTable } from "./temperature-table.ts";
 /** Permeance of a membrane over the mean RH of its faces: 256 even intervals, read by straight lines [kg/(m2 s Pa)]. */
 export const membraneIntervals = 256;
 
-/** A thin joint that resists nothing still needs a finite conductance. */
-const openThermal_Wm2K = 1e5;
+/** What resists nothing still needs a finite conductance: 0.1 mm of a thin film is some 2e-4 m2 K/W. */
+const openThermal_Wm2K = 5e3;
 const openVapour_kgm2sPa = 1e-3;
 /** Flow per unit of potential difference across a joint in capillary contact [kg/(m2 s)]. */
 const openLiquid_kgm2s = 1;
@@ -101,7 +101,9 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
       const { thermal_m2KW, vapour_m2sPakg, liquid } = layer.contact!;
       thermalConductance[e] = thermal_m2KW > 0 ? 1 / thermal_m2KW : openThermal_Wm2K;
       vapourConductance[e] = vapour_m2sPakg > 0 ? 1 / vapour_m2sPakg : openVapour_kgm2sPa;
-      liquidConductance[e] = liquid ? openLiquid_kgm2s : 0;
+      // Water passes a joint only between two materials that draw it.
+      const draws = tables[element.layer]!.movesLiquid && tables[element.layer + 1]!.movesLiquid;
+      liquidConductance[e] = liquid && draws ? openLiquid_kgm2s : 0;
       return null;
     }
     const resistance = layer.material.thermalResistance_m2KW ?? 0;

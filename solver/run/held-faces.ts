@@ -12,12 +12,18 @@ import type { Stepper } from "./time-step.ts";
 export function jumpHeldFaces(s: Stepper, book: Ledger): boolean {
   const { wall, work, holding, x, cursor } = s;
   const faces = [
-    { held: holding.outside, node: 0, offset: 0, water: waterIndex["outside vapour"], heat: heatIndex["outside air"] },
+    {
+      held: holding.outside,
+      node: 0,
+      offset: 0,
+      water: waterIndex[holding.outside.inLiquid ? "outside rain taken up" : "outside vapour"],
+      heat: heatIndex["outside air"],
+    },
     {
       held: holding.inside,
       node: wall.nodes - 1,
       offset: insideOffset,
-      water: waterIndex["inside vapour"],
+      water: waterIndex[holding.inside.inLiquid ? "inside water taken up" : "inside vapour"],
       heat: heatIndex["inside air"],
     },
   ];

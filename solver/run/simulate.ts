@@ -123,6 +123,7 @@ function holdingOf(loads: HourlyLoads): FaceHolding {
   const face = (one: HourlyLoads["outside"]) => ({
     temperatureHeld: one.heldTemperature,
     moistureHeld: one.heldSuction_Pa !== null,
+    inLiquid: one.heldInLiquid ?? false,
     emissivity: one.longwave?.emissivity ?? 0,
   });
   return { outside: face(loads.outside), inside: face(loads.inside) };

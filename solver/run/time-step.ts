@@ -8,9 +8,10 @@ import type { WallModel } from "../physics/wall-model.ts";
  * One step of the two-stage singly diagonally implicit Runge-Kutta scheme of second order, L-stable, stiffly accurate.
  * Source: R. Alexander, SIAM J. Numer. Anal. 14 (1977) 1006-1021; gamma = 1 - 1/sqrt(2).
  *
- * Heat and moisture are solved together in each stage by Newton's method. What is stepped is the stored enthalpy and water: they are
- * moved by the flows of the two stages, so what one node loses another gains to the last bit, and the remainder that Newton
- * leaves is carried into the next step instead of being lost.
+ * Heat and moisture are solved together in each stage by Newton's method. What is stepped is the stored enthalpy and water. The
+ * iteration ends when it is close, not when it is exact: what it leaves over of the whole wall's balance is spread over the nodes
+ * by their capacity and so carried into the next step, never lost. (Carried node by node it would upset thin slices when the
+ * next step is much shorter.)
  */
 export const gamma = 1 - Math.SQRT1_2;
 
@@ -28,8 +29,8 @@ const mostIterations = 14;
 const settledTemperature_K = 2e-3;
 const settledPotential = 1e-3;
 /**
- * The remainder that an ended iteration leaves is carried into the next step; the last step of a run goes on until it is this small
- * in every node, so that the books show the balance and not the last remainder.
+ * The last step of a run goes on until its remainder is this small in every node: the books then show the balance and not the
+ * last remainder.
  */
 const lastWater_kgm2 = 1e-10;
 const lastHeat_Jm2 = 1e-3;
@@ -181,11 +182,27 @@ export function tryStep(s: Stepper, k: number, tau0: number, tau1: number, h: nu
 
 /** Makes the trial state the accepted one. */
 export function accept(s: Stepper, h: number): void {
-  const size = 2 * s.wall.nodes;
-  for (let i = 0; i < size; i++) s.step[i] = (s.trial[i]! - s.x[i]!) / h;
-  s.x.set(s.trial);
-  s.stored.set(s.trialStored);
-  s.rate.set(s.work.rate);
+  const { work, wall, x, stored, trial, trialStored } = s;
+  let heat = 0;
+  let water = 0;
+  let heatCapacity = 0;
+  let waterCapacity = 0;
+  for (let i = 0, k = 0; i < 2 * wall.nodes; i += 2, k += 4) {
+    heat += trialStored[i]! - work.stored[i]!;
+    water += trialStored[i + 1]! - work.stored[i + 1]!;
+    heatCapacity += work.capacity[k]!;
+    waterCapacity += work.capacity[k + 3]!;
+  }
+  const heatShare = wall.physics.heat && heatCapacity > 0 ? heat / heatCapacity : 0;
+  const waterShare = wall.physics.moisture && waterCapacity > 0 ? water / waterCapacity : 0;
+  for (let i = 0, k = 0; i < 2 * wall.nodes; i += 2, k += 4) {
+    stored[i] = work.stored[i]! + heatShare * work.capacity[k]!;
+    stored[i + 1] = work.stored[i + 1]! + waterShare * work.capacity[k + 3]!;
+    s.step[i] = (trial[i]! - x[i]!) / h;
+    s.step[i + 1] = (trial[i + 1]! - x[i + 1]!) / h;
+  }
+  x.set(trial);
+  s.rate.set(work.rate);
   s.smooth = true;
 }
 
