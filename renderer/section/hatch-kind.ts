@@ -23,6 +23,7 @@ export type HatchKind =
 /** Told from the trade's words in id, group and name; the first that fits. */
 const words: readonly (readonly [RegExp, HatchKind])[] = [
   [/vent|cavity|air[ _-]?(space|gap|layer)|gap/, "air"],
+  [/\bboard_sheathing|solid board/, "woodBoard"],
   [/insul_sheath_osb/, "strandBoard"],
   [/insul_sheath_pir/, "rigidFoam"],
   [

@@ -3,8 +3,8 @@ import { roleLetters, roleTitles, type ControlRun } from "./control-roles.ts";
 import "./boundary-register.css";
 
 function stateOf(run: ControlRun): string {
-  if (run.breaks > 0) return run.breaks === 1 ? "1 break" : `${run.breaks} breaks`;
   if (run.layerIds.every((id) => id === null)) return "none";
+  if (run.breaks > 0) return run.breaks === 1 ? "1 break" : `${run.breaks} breaks`;
   return run.bridgedBefore.includes(true) ? "bridged" : "unbroken";
 }
 

@@ -12,7 +12,7 @@ function lineHeight(core: Core, layerId: string | null, role: ControlRun["role"]
   const height = core.layers[at]!.thickness_m * pxPerMetre;
   if (role === "water") return face - 2.5;
   if (role === "vapour") return face + height + (height === 0 ? 3.5 : 0);
-  return face + height / 2 + (height === 0 ? 1 : 0);
+  return face + height / 2 + (height === 0 ? 2 : 0);
 }
 
 interface Drawn {

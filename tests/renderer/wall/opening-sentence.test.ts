@@ -24,11 +24,25 @@ test("where the insulation stops at a ledger the sentence says so", () => {
   const at = project.options.findIndex((option) =>
     boundary(option, project).breaks.some((one) => one.kind === "break" && one.role === "thermal"),
   );
-  expect(sentenceOf(project, at)).toMatch(/hermal control stops at the /);
+  expect(sentenceOf(project, at)).toMatch(/hermal control stops? at the /);
 });
 
 test("every starter wall is told in whole sentences", () => {
   for (const { project } of starterWalls) {
     project.options.forEach((_, at) => expect(sentenceOf(project, at)).toMatch(/^[A-Z].*\.$/));
   }
+});
+
+test("roles that no layer plays are named together", () => {
+  const bare = starterWalls
+    .flatMap(({ project }) => project.options.map((option) => ({ project, option })))
+    .find(({ project, option }) => {
+      const { paths } = boundary(option, project);
+      return ["water", "air"].every((role) =>
+        paths.every(({ roles }) => roles.find((one) => one.role === role)?.layer === null),
+      );
+    });
+  expect(bare).toBeDefined();
+  const runs = controlRuns(boundary(bare!.option, bare!.project));
+  expect(openingSentence(bare!.option, runs)).toMatch(/No layer is the water(,| or) .*control\./);
 });
