@@ -3,7 +3,7 @@ import type { Checked, Issue } from "../issue.ts";
 import { sha256Hex } from "../sha256.ts";
 import type { WeatherColumn, WeatherYear } from "../weather-year.ts";
 import { assembleYear } from "./assemble-year.ts";
-import { emptyHourTable, noteBadCell, putChecked } from "./hour-table.ts";
+import { emptyHourTable, noteBadCell, putChecked, targetOf } from "./hour-table.ts";
 import { lineAt, plainText, readerError } from "./plain-text.ts";
 import { readLocation } from "./epw-location.ts";
 import { scanRow } from "./scan-row.ts";
@@ -117,6 +117,7 @@ function readHeader(text: string): {
 
 function readRows(text: string, dataFrom: number, dataLine: number) {
   const table = emptyHourTable();
+  const targets = fields.map(({ column }) => targetOf(table, column));
   const row = new Float64Array(fields.length + stampFields.length);
   const stamp = fields.length;
   const issues: Issue[] = [];
@@ -171,7 +172,7 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
       if (raw >= missingFrom || (column === "skyInfrared_Wm2" && raw === 0)) continue;
       if (Number.isNaN(raw)) {
         if (field < count) noteBadCell(table, line, column, fieldText(text, start, end, field));
-      } else putChecked(table, at, column, raw * toSi, line, () => String(raw));
+      } else putChecked(table, targets[k]!, at, raw * toSi, line, raw);
     }
   }
   tellRows(table.rows, rows, { leap, midnightZero, zeroFirst: firstHour === 0, short, undated }, issues);

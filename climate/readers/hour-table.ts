@@ -48,18 +48,34 @@ export function put(table: HourTable, hour: number, column: WeatherColumn, value
   counts[hour] = before + 1;
 }
 
-/** Puts a value if it lies within its column's limits; else notes the cell and leaves the hour without it. */
+/** One column of a table, ready for the hot loop of a reader: its arrays and limits at hand, no look-up by name. */
+export interface Target {
+  readonly column: WeatherColumn;
+  readonly values: Float64Array;
+  readonly counts: Uint16Array;
+  readonly low: number;
+  readonly high: number;
+}
+
+export function targetOf(table: HourTable, column: WeatherColumn): Target {
+  const { low, high } = columnRules[column];
+  return { column, values: table.values[column], counts: table.counts[column], low, high };
+}
+
+/** Puts a value if it lies within its column's limits; else notes the cell as `written` and leaves the hour without it. */
 export function putChecked(
   table: HourTable,
+  target: Target,
   hour: number,
-  column: WeatherColumn,
   value: number,
   line: number,
-  text: () => string,
+  written: number,
 ): void {
-  const rule = columnRules[column];
-  if (value >= rule.low && value <= rule.high) put(table, hour, column, value);
-  else noteBadCell(table, line, column, text());
+  if (!(value >= target.low && value <= target.high)) noteBadCell(table, line, target.column, String(written));
+  else if (target.counts[hour] === 0) {
+    target.values[hour] = value;
+    target.counts[hour] = 1;
+  } else put(table, hour, target.column, value);
 }
 
 export function noteBadCell(table: HourTable, line: number, column: WeatherColumn, text: string): void {

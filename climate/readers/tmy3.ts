@@ -4,7 +4,7 @@ import { sha256Hex } from "../sha256.ts";
 import type { Place, WeatherColumn, WeatherYear } from "../weather-year.ts";
 import { assembleYear } from "./assemble-year.ts";
 import { placeOf } from "./epw-location.ts";
-import { emptyHourTable, noteBadCell, put, putChecked, type HourTable } from "./hour-table.ts";
+import { emptyHourTable, noteBadCell, put, putChecked, targetOf, type HourTable } from "./hour-table.ts";
 import { lineAt, plainText, readerError } from "./plain-text.ts";
 import { scanRow } from "./scan-row.ts";
 
@@ -130,6 +130,7 @@ function readHeadings(line: string): { readonly layout: Layout | null; readonly 
 
 function readRows(text: string, dataFrom: number, layout: Layout, issues: Issue[]): { table: HourTable; rows: number } {
   const table = emptyHourTable();
+  const targets = layout.found.map(({ column }) => targetOf(table, column));
   const slots = new Int8Array(Math.max(...layout.found.map(({ field }) => field)) + 1).fill(-1);
   layout.found.forEach(({ field }, k) => (slots[field] = k));
   const row = new Float64Array(layout.found.length);
@@ -162,7 +163,7 @@ function readRows(text: string, dataFrom: number, layout: Layout, issues: Issue[
       else if (Number.isNaN(raw)) {
         const written = (text.slice(start, end).split(",")[field] ?? "").trim();
         if (written !== "" && written !== "?") noteBadCell(table, line, column, written);
-      } else putChecked(table, at, column, raw * toSi, line, () => String(raw));
+      } else putChecked(table, targets[k]!, at, raw * toSi, line, raw);
     }
   }
   if (leap > 0)
