@@ -1,5 +1,5 @@
 import { materialIssues } from "../materials/index.ts";
-import type { Key, Report } from "./report-issue.ts";
+import { withoutName, type Key, type Report } from "./report-issue.ts";
 import { materialOfLayer, needsOf, type MaterialLookup } from "./layer-material.ts";
 import { nearestNames } from "./nearest-names.ts";
 import type { Layer, Project } from "./project.ts";
@@ -48,7 +48,7 @@ export function checkLayer(
     for (const issue of materialIssues(layer.material, needsOf(project)))
       report(
         [...keys, "material", ...issue.path.split(".").filter(Boolean)],
-        issue.message,
+        withoutName(issue.message, layer.material.name),
         issue.remedy,
         issue.severity,
       );

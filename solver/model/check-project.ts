@@ -4,7 +4,7 @@ import { checkExposure } from "./check-exposure.ts";
 import { checkLayer } from "./check-layer.ts";
 import { lookupFor, materialOfLayer, needsOf } from "./layer-material.ts";
 import type { Path, Project } from "./project.ts";
-import type { Key, Report } from "./report-issue.ts";
+import { withoutName, type Key, type Report } from "./report-issue.ts";
 import { dottedPath, placeInWords } from "./schema-issues.ts";
 
 /** Area shares may miss one by rounding of their last digit. */
@@ -121,7 +121,7 @@ function checkMaterials(materials: readonly Material[], needs: MaterialNeeds, re
     for (const issue of materialIssues(material, needs))
       report(
         ["materials", index, ...issue.path.split(".").filter(Boolean)],
-        issue.message,
+        withoutName(issue.message, material.name),
         issue.remedy,
         issue.severity,
       );

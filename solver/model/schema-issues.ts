@@ -67,6 +67,13 @@ export function placeInWords(root: unknown, keys: readonly Key[]): string {
   return text ? text[0]!.toUpperCase() + text.slice(1) : "";
 }
 
+/** A field name as words: "humidityClass" is "humidity class". */
+const plainWords = (field: string): string =>
+  field
+    .replace(/_.*$/, "")
+    .replace(/([A-Z])/g, " $1")
+    .toLowerCase();
+
 function shown(value: unknown): string {
   if (value === undefined) return "missing";
   if (typeof value === "string") return `"${value.length > 40 ? `${value.slice(0, 40)}...` : value}"`;
@@ -157,13 +164,15 @@ export function schemaIssues(root: unknown, found: readonly z.core.$ZodIssue[]):
     let value: unknown = root;
     for (const key of keys) value = child(value, key);
     const place = placeInWords(root, keys);
-    const name = fieldWords[field]?.name ?? field.replace(/_.*$/, "");
+    const name = fieldWords[field]?.name ?? plainWords(field);
     const message =
       issue.code === "custom" && field === "table"
         ? tableFault(value)
         : issue.code === "unrecognized_keys"
           ? `${name} has fields that are not known here: ${issue.keys.slice(0, 5).join(", ")}`
-          : `${name} is ${shown(value)}`;
+          : isRecord(value) && issue.code !== "invalid_type"
+            ? `${name} is in none of the known forms`
+            : `${name} is ${shown(value)}${typeof value === "number" ? unitWord(field) : ""}`;
     return {
       path: dottedPath(root, keys),
       message: place ? `${place}: ${message}` : message,

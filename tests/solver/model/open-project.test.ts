@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import {
   casesOf,
@@ -154,18 +155,34 @@ test("a file of a newer version opens for reading only, says so, and keeps its v
 });
 
 test("a file of the draft version is brought forward: one wall becomes an option, millimetres become metres, unknown fields stay", () => {
-  const { options, ...rest } = demo();
-  const paths = (options[0].paths as Loose[]).map((path) => ({
-    ...path,
-    layers: (path["layers"] as Loose[]).map(({ thickness_m, ...other }) =>
-      thickness_m === undefined ? other : { ...other, thickness_mm: (thickness_m as number) * 1000 },
-    ),
-  }));
-  const opened = openProject(JSON.stringify({ ...rest, formatVersion: 0, kept: 1, wall: { paths } }));
+  const opened = openProject(readFileSync(new URL("./fixtures/version-0.wallyear.json", import.meta.url), "utf8"));
   if (!opened.ok) throw new Error(JSON.stringify(opened.issues));
   expect(opened.value.readOnly).toBe(false);
+  expect(opened.value.project.options.map((option) => option.id)).toEqual(["A"]);
   expect(opened.value.project.options[0]!.paths[0]!.layers[0]!.thickness_m).toBeCloseTo(0.019, 12);
   expect(JSON.parse(writeProject(opened.value.project))).toMatchObject({ formatVersion: 1, kept: 1 });
+});
+
+test("a material written out wrongly is told by layer, name, property and remedy", () => {
+  const own = {
+    id: "mine",
+    name: "Own board",
+    kind: "bulk",
+    density_kgm3: 600,
+    heatCapacity_JkgK: 1500,
+    conductivity_WmK: 0.1,
+    vapour: { resistanceFactor: 10 },
+    sorption: { slope_kgm3: 1 },
+  };
+  const told = (material: Loose): string => one(changed((file) => (layer(file, 3)["material"] = material))).message;
+  expect(told({ ...own, density_kgm3: -5 })).toBe(
+    "Option A, path bay (stud bay), layer 4, Own board: density is -5 kg/m3",
+  );
+  expect(told({ ...own, sorption: undefined })).toBe(
+    "Option A, path bay (stud bay), layer 4, Own board: sorption curve is missing",
+  );
+  expect(told({ ...own, sorption: { relativeHumidity: [[0.5, 40], [0.8, 30]] } })).toContain("falls from 40 to 30"); // prettier-ignore
+  expect(told({ ...own, kind: "fluid" })).toContain('kind is "fluid"');
 });
 
 test("unknown fields survive a round trip at every level", () => {
