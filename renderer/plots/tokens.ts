@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from "react";
+import { labOf } from "./lab-colour.ts";
 import type { ThemeName } from "./scales.ts";
 
 /** The colours and sizes that charts need as plain values; read from the page's custom properties. */
@@ -37,22 +38,29 @@ const names = {
   wood: "--wood",
 } as const;
 
-function lightness(colour: string): number {
-  const match = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(colour);
-  return match ? match.slice(1).reduce((sum, part) => sum + parseInt(part, 16), 0) / 765 : 1;
+/** "#rrggbb" of any colour a style sheet may name, the system's own among them: the chart library knows only plain colours. */
+function plainColour(probe: HTMLElement, value: string): string {
+  probe.style.color = value;
+  const parts = getComputedStyle(probe).color.match(/[\d.]+/g) ?? ["0", "0", "0"];
+  return `#${parts
+    .slice(0, 3)
+    .map((part) => Math.round(Number(part)).toString(16).padStart(2, "0"))
+    .join("")}`;
 }
 
 function read(): ChartTokens {
   const style = getComputedStyle(document.documentElement);
-  const value = (name: string): string => style.getPropertyValue(name).trim();
-  const colours = Object.fromEntries(Object.entries(names).map(([key, name]) => [key, value(name)])) as Record<
-    keyof typeof names,
-    string
-  >;
+  const probe = document.createElement("span");
+  probe.hidden = true;
+  document.body.append(probe);
+  const colours = Object.fromEntries(
+    Object.entries(names).map(([key, name]) => [key, plainColour(probe, style.getPropertyValue(name).trim())]),
+  ) as Record<keyof typeof names, string>;
+  probe.remove();
   const grown = window.innerWidth >= 1600 ? 1.1 : 1;
   return {
     ...colours,
-    theme: lightness(colours.paper) < 0.5 ? "dark" : "light",
+    theme: labOf(colours.paper)[0] < 50 ? "dark" : "light",
     font: getComputedStyle(document.body).fontFamily,
     label_px: 12 * grown,
     note_px: 11 * grown,
@@ -60,23 +68,29 @@ function read(): ChartTokens {
 }
 
 let known: ChartTokens | null = null;
-function current(): ChartTokens {
+const listeners = new Set<() => void>();
+
+function lookAgain(): void {
   const fresh = read();
-  if (!known || JSON.stringify(fresh) !== JSON.stringify(known)) known = fresh;
+  if (known && JSON.stringify(fresh) === JSON.stringify(known)) return;
+  known = fresh;
+  listeners.forEach((changed) => changed());
+}
+
+/** Reading styles costs; so it is done when the page's theme or width changes, and never while drawing. */
+function current(): ChartTokens {
+  if (!known) {
+    known = read();
+    new MutationObserver(lookAgain).observe(document.documentElement, { attributes: true });
+    for (const query of ["(prefers-color-scheme: dark)", "(forced-colors: active)", "(min-width: 1600px)"])
+      matchMedia(query).addEventListener("change", lookAgain);
+  }
   return known;
 }
 
 function subscribe(changed: () => void): () => void {
-  const observer = new MutationObserver(changed);
-  observer.observe(document.documentElement, { attributes: true });
-  const media = [matchMedia("(prefers-color-scheme: dark)"), matchMedia("(forced-colors: active)")];
-  media.forEach((query) => query.addEventListener("change", changed));
-  window.addEventListener("resize", changed);
-  return () => {
-    observer.disconnect();
-    media.forEach((query) => query.removeEventListener("change", changed));
-    window.removeEventListener("resize", changed);
-  };
+  listeners.add(changed);
+  return () => listeners.delete(changed);
 }
 
 /** The chart tokens of the theme that the page shows now. */

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from "react";
+import { useEffect, useMemo, useState, type ReactNode } from "react";
 import { comparisonSentence, leadSentence, type WholeWall } from "../../solver/index.ts";
 import type { TimeScale } from "../plots/calendar.ts";
 import type { MapQuantity } from "../plots/map-chart.ts";
@@ -38,6 +38,8 @@ export interface PairViewProps {
   readonly day: number;
   readonly onDay: (day: number) => void;
   readonly onScale: (words: string) => void;
+  /** What the sheet adds under the figures: the verbs that make another option. */
+  readonly foot?: ReactNode;
 }
 
 const titleRow = 22;
@@ -46,7 +48,16 @@ const monthRow = 24;
 const pixelsPerMetre = 96 / 0.0254;
 const emptyTime: TimeScale = { days: 365, startDay: 273 };
 
-export function PairView({ options, pair, onPair, units, day, onDay, onScale }: PairViewProps): React.JSX.Element {
+export function PairView({
+  options,
+  pair,
+  onPair,
+  units,
+  day,
+  onDay,
+  onScale,
+  foot,
+}: PairViewProps): React.JSX.Element {
   const [sheet, sheetSize] = useSize<HTMLDivElement>();
   const [column, columnSize] = useSize<HTMLDivElement>();
   const [side, sideSize] = useSize<HTMLDivElement>();
@@ -195,6 +206,7 @@ export function PairView({ options, pair, onPair, units, day, onDay, onScale }: 
               <Sentence text={differsWords(both[0].case, both[1].case, pair, units)} />
             </p>
           )}
+          {foot}
           {wide && both && (
             <section className="plain-words" aria-label="In plain words">
               <h2 className="figure-title">In plain words</h2>

@@ -3,6 +3,7 @@ import { wholeWall } from "../../solver/index.ts";
 import { planLayers } from "../plots/plan-layers.ts";
 import { setSelectedDay, useActivePath, useProject, useSelectedDay, useUnits, view } from "../state/index.ts";
 import { useOptionRuns } from "./option-runs.ts";
+import { alternativeOf, Alternatives } from "./alternatives.tsx";
 import { PairView, type OptionInView } from "./pair-view.tsx";
 
 export default function SideBySideSheet(): React.JSX.Element {
@@ -34,10 +35,12 @@ export default function SideBySideSheet(): React.JSX.Element {
     planned: planned[index]!,
     ...fixed[index]!,
   }));
+  const alternatives = project.options.flatMap((option) => alternativeOf(project, option) ?? []);
   if (options.length < 2) {
     return (
       <div className="pair-alone">
-        <h1 className="lead">Side by Side needs two options. Copy this one and change a layer.</h1>
+        <h1 className="lead">Side by Side needs two options.</h1>
+        <Alternatives alternatives={alternatives} />
       </div>
     );
   }
@@ -52,6 +55,7 @@ export default function SideBySideSheet(): React.JSX.Element {
       day={day}
       onDay={setSelectedDay}
       onScale={onScale}
+      foot={<Alternatives alternatives={alternatives} />}
     />
   );
 }

@@ -86,7 +86,7 @@ export function DayPanel({
         chart ? (
           <Plot data={chart.data} layout={chart.layout} onDrawn={keepPicture} />
         ) : (
-          <div className="nothing-yet" style={{ height }} />
+          <div className="nothing-yet" style={{ height, marginBottom: 24 }} />
         )
       }
     </Figure>

@@ -13,7 +13,6 @@ export function madeUpResult(aCase: Case, heldDays = 365): RunResult {
     depth += layer.thickness_m;
     return { layer, from, to: depth };
   });
-  const thickness = depth;
   let seed = 7;
   const random = (): number => {
     seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0;
