@@ -51,11 +51,9 @@ function gradingOf(layer: CaseLayer): Grading {
     material.liquid !== undefined &&
     !("absorption_kgm2s05" in material.liquid && material.liquid.absorption_kgm2s05 === 0);
   const { sorption } = material;
-  const holdsWater =
-    material.freeSaturation_kgm3 !== undefined ||
-    (sorption !== undefined && ("suctionTerms" in sorption || "suction_Pa" in sorption));
+  const bySuction = sorption !== undefined && ("suctionTerms" in sorption || "suction_Pa" in sorption);
   if ((material.density_kgm3 ?? 0) < insulationDensity_kgm3 && !liquid) {
-    return holdsWater ? gradings.sorbingInsulation : gradings.insulation;
+    return bySuction ? gradings.sorbingInsulation : gradings.insulation;
   }
   if (thickness_m <= thinBoard_m) return gradings.thinBoard;
   return liquid ? gradings.capillary : gradings.dense;
@@ -64,30 +62,77 @@ function gradingOf(layer: CaseLayer): Grading {
 /** Most slices one layer may have; beyond it the growth is raised. */
 const mostSlices = 600;
 
-/**
- * Cuts a layer symmetrically: slices grow from both faces and meet in the middle.
- * @param fineness 1 is the default; 2 splits every slice in two.
- */
-export function sliceLengths(thickness_m: number, grading: Grading, fineness: number): number[] {
-  const growth = Math.pow(grading.growth, 1 / fineness);
-  const first = (grading.first_m * (growth - 1)) / (grading.growth - 1);
-  const half = thickness_m / 2;
-  const count = Math.max(1, Math.round(Math.log(1 + (half * (growth - 1)) / first) / Math.log(growth)));
-  const slices = Math.min(count, mostSlices / 2);
-  const sizes = Array.from({ length: slices }, (_, i) => Math.pow(growth, i));
-  const scale = half / sizes.reduce((sum, size) => sum + size, 0);
-  const outer = sizes.map((size) => size * scale);
-  return [...outer, ...outer.toReversed()];
+/** Gradings at the outer and inner face of a layer; the finer slices stand where rain arrives. */
+interface Ends {
+  readonly outside: Grading;
+  readonly inside: Grading;
 }
 
-function layerElements(layer: CaseLayer, index: number, fineness: number): Element[] {
+/** Rain wets a face this deep in an hour of steady uptake: 1.23 (A/w_f) sqrt(t), Künzel (1995), MEMORY. */
+const hour_s = 3600;
+/** First slice at a wetted face as a share of that depth, its least and how slices grow from there. */
+const wettedShare = 0.25;
+const thinnestSlice_m = 2e-5;
+const wettedGrowth = 1.3;
+
+function wetted(layer: CaseLayer, usual: Grading): Grading {
+  const { liquid, freeSaturation_kgm3 } = layer.material;
+  if (liquid === undefined || !("absorption_kgm2s05" in liquid) || freeSaturation_kgm3 === undefined) return usual;
+  const front_m = 1.23 * (liquid.absorption_kgm2s05 / freeSaturation_kgm3) * Math.sqrt(hour_s);
+  const first_m = Math.max(wettedShare * front_m, thinnestSlice_m);
+  return first_m < usual.first_m ? { first_m, growth: wettedGrowth } : usual;
+}
+
+/** Which layers rain reaches: the outermost on a site, the one behind a leak, laboratory faces that are given rain. */
+function endsOf(aCase: Case, index: number): Ends {
+  const layer = aCase.layers[index]!;
+  const usual = gradingOf(layer);
+  const { exposure, layers } = aCase;
+  const outside =
+    exposure.kind === "site"
+      ? index === 0 || exposure.site.rain?.leakTo === layer.id
+      : index === 0 && exposure.lab.outside.rain_kgm2s !== undefined;
+  const inside = exposure.kind === "lab" && index === layers.length - 1 && exposure.lab.inside.rain_kgm2s !== undefined;
+  return { outside: outside ? wetted(layer, usual) : usual, inside: inside ? wetted(layer, usual) : usual };
+}
+
+/**
+ * Cuts a layer: slices grow from both faces and meet where they are alike.
+ * @param fineness 1 is the default; 2 splits every slice in two.
+ */
+export function sliceLengths(thickness_m: number, ends: Ends, fineness: number): number[] {
+  const from = ({ first_m, growth }: Grading) => {
+    const fine = Math.pow(growth, 1 / fineness);
+    return { next: (first_m * (fine - 1)) / (growth - 1), growth: fine, sizes: [] as number[] };
+  };
+  const outer = from(ends.outside);
+  const inner = from(ends.inside);
+  const alike = outer.next === inner.next && outer.growth === inner.growth;
+  let total = 0;
+  while (outer.sizes.length + inner.sizes.length < mostSlices) {
+    const end = outer.next <= inner.next ? outer : inner;
+    const grown = alike ? 2 * end.next : end.next;
+    // One more slice only if that comes closer to the thickness than leaving it.
+    if (total > 0 && total + grown / 2 > thickness_m) break;
+    for (const side of alike ? [outer, inner] : [end]) {
+      side.sizes.push(side.next);
+      side.next *= side.growth;
+    }
+    total += grown;
+  }
+  const scale = thickness_m / total;
+  return [...outer.sizes, ...inner.sizes.toReversed()].map((size) => size * scale);
+}
+
+function layerElements(aCase: Case, index: number, fineness: number): Element[] {
+  const layer = aCase.layers[index]!;
   if (layer.material.kind === "membrane" || layer.thickness_m === 0) {
     return [{ kind: "membrane", layer: index, length_m: 0 }];
   }
   const lengths =
     layer.material.kind === "air"
       ? [layer.thickness_m / 2, layer.thickness_m / 2]
-      : sliceLengths(layer.thickness_m, gradingOf(layer), fineness);
+      : sliceLengths(layer.thickness_m, endsOf(aCase, index), fineness);
   return lengths.map((length_m) => ({ kind: "slice", layer: index, length_m }));
 }
 
@@ -98,7 +143,7 @@ export function buildGrid(aCase: Case): Grid {
   const lastNode: number[] = [];
   aCase.layers.forEach((layer, index) => {
     firstNode.push(elements.length);
-    elements.push(...layerElements(layer, index, fineness));
+    elements.push(...layerElements(aCase, index, fineness));
     lastNode.push(elements.length);
     if (layer.contact !== null && index < aCase.layers.length - 1) {
       elements.push({ kind: "contact", layer: index, length_m: 0 });
