@@ -16,9 +16,10 @@ export { annualRain_mm, placeName, places, type PlaceFlags, type PlaceNormals } 
 export { distance_km, findPlaces, nearestPlace, placeById } from "./places/find-places.ts";
 export { coldWinter_K, syntheticYear, wetYearRain, type SyntheticOptions } from "./synthesis/synthetic-year.ts";
 export { readTmy3 } from "./readers/tmy3.ts";
-export { readLoggerCsv, type LoggerTable } from "./readers/logger-csv.ts";
+export { readLoggerTable, type LoggerTable } from "./readers/logger-table.ts";
 export { readLoggedWeather } from "./readers/logged-weather.ts";
-export { readLoggedRoom } from "./readers/logged-room.ts";
+/** A room's log by either name; an outdoor log goes through readWeatherFile. */
+export { readLoggedRoom, readLoggedRoom as readLoggerCsv } from "./readers/logged-room.ts";
 export { readWeatherFile, weatherFormatOf, type WeatherFormat } from "./readers/read-weather-file.ts";
 export {
   weatherReport,

@@ -6,7 +6,7 @@ import type { LoggedAir } from "../rooms/room-setting.ts";
 import { sha256Hex } from "../sha256.ts";
 import { columnRules } from "./columns.ts";
 import { longestFilledGap_h } from "./gaps.ts";
-import { readLoggerCsv } from "./logger-csv.ts";
+import { readLoggerTable } from "./logger-table.ts";
 import { hoursOfLog } from "./logger-hours.ts";
 import { readerError } from "./plain-text.ts";
 
@@ -15,7 +15,7 @@ import { readerError } from "./plain-text.ts";
  * longer ones refused. Of a log longer than a year the last whole year is taken. Never throws.
  */
 export function readLoggedRoom(name: string, text: string): Checked<LoggedAir> {
-  const read = readLoggerCsv(name, text);
+  const read = readLoggerTable(name, text);
   if (!read.ok) return read;
   const issues: Issue[] = [...read.issues];
   const log = hoursOfLog(read.value);

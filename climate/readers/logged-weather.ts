@@ -7,7 +7,7 @@ import { weatherColumns } from "./columns.ts";
 import { placeOf } from "./epw-location.ts";
 import { longestFilledGap_h } from "./gaps.ts";
 import { emptyHourTable } from "./hour-table.ts";
-import { readLoggerCsv } from "./logger-csv.ts";
+import { readLoggerTable } from "./logger-table.ts";
 import { hoursOfLog } from "./logger-hours.ts";
 import { readerError } from "./plain-text.ts";
 
@@ -20,7 +20,7 @@ const slowestSun_min = 180;
  * Of a log longer than a year the last whole year is taken. Never throws.
  */
 export function readLoggedWeather(name: string, text: string): Checked<WeatherYear> {
-  const read = readLoggerCsv(name, text);
+  const read = readLoggerTable(name, text);
   if (!read.ok) return read;
   const table = read.value;
   const issues: Issue[] = [...read.issues];

@@ -1,6 +1,6 @@
 import { daysInMonth, firstDayOfMonth } from "../calendar.ts";
 import type { WeatherColumn } from "../weather-year.ts";
-import type { LoggerTable } from "./logger-csv.ts";
+import type { LoggerTable } from "./logger-table.ts";
 import { dateOfDays } from "./logger-time.ts";
 
 /** A log brought to hours of standard time; 29 February is left out. */

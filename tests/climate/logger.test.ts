@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { placeById, readLoggedRoom, readLoggerCsv, readWeatherFile, syntheticYear } from "../../climate/index.ts";
+import { placeById, readLoggedRoom, readLoggerTable, readWeatherFile, syntheticYear } from "../../climate/index.ts";
 import { dateOfDays, minutesOfDate, readStamp } from "../../climate/readers/logger-time.ts";
 
 /** Stamps every `step` minutes on a clock; `zone` shifts the clock from standard time. */
@@ -182,7 +182,7 @@ describe("a room log", () => {
   test("names line and column of a value that cannot be", () => {
     const rows = room(stamps(start, 30, 60)).split("\n");
     rows[10] = rows[10]!.replace(/,[^,]*,45/, ",999,45");
-    const read = readLoggerCsv("room.csv", rows.join("\n"));
+    const read = readLoggerTable("room.csv", rows.join("\n"));
     expect(read.issues.find((issue) => /999/.test(issue.message))?.path).toBe("line 11, column 2 (dry-bulb)");
   });
 

@@ -47,7 +47,7 @@ interface Layout {
  * Reads a plain logged table: lines "# key: value", a row of headings, a row of units (or units in the headings' brackets), data rows.
  * Commas, semicolons or tabs; decimal commas with semicolons; any step from one minute to one day. Never throws.
  */
-export function readLoggerCsv(name: string, text: string): Checked<LoggerTable> {
+export function readLoggerTable(name: string, text: string): Checked<LoggerTable> {
   const plain = plainText(name, text);
   if ("issue" in plain) return { ok: false, issues: [plain.issue] };
   const { remarks, body, headLines } = splitRemarks(plain.text);
