@@ -157,6 +157,14 @@ test("the band behind the porch lacks water, air and thermal control and names t
   expect(boundary(optionOf(project, "B"), project).breaks.filter((one) => one.path === "band")).toEqual([]);
 });
 
+test("the unsheathed band loses the most heat per area until the wall behind the porch is sheathed first", () => {
+  const project = starter("porch-band");
+  const worst = (id: string): string =>
+    [...wholeWall(optionOf(project, id), project).paths].sort((a, b) => b.U_Wm2K - a.U_Wm2K)[0]!.id;
+  expect(worst("A")).toBe("band");
+  expect(worst("B")).toBe("stud");
+});
+
 test("a role that the user set stands, and a tie-in that the user denies is a break", () => {
   const project = structuredClone(demoProject);
   const bay = project.options[1]!.paths[0]!;
