@@ -19,3 +19,11 @@ export const changeRoom = (edit: string, indoor: Indoor): void =>
 
 export const changeAirTightness = (ach50: number): void =>
   applyEdit("Change the air tightness of the house", (project) => ({ ...project, air: { ...project.air, ach50 } }));
+
+/** Gives a file that has no rain the monthly rain of a place. */
+export const layMonthlyRain = (placeId: string, placeName: string): void =>
+  applyEdit(`Lay the rain of ${placeName} over the year`, (project) => {
+    const file = project.site?.weather.file;
+    if (!project.site || typeof file !== "string") return project;
+    return { ...project, site: { ...project.site, weather: { file, monthlyRainFrom: placeId } } };
+  });

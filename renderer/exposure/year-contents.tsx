@@ -1,6 +1,7 @@
 import type { Units } from "../state/index.ts";
 import { sentence } from "../state/issue-words.ts";
 import { figure, rainText, share, temperatureText, windText } from "../units/index.ts";
+import { layMonthlyRain } from "./exposure-edits.ts";
 import type { ExposureSurvey } from "./survey.ts";
 
 /** What the year contains, before it is used: extremes, sums, repairs and doubts. */
@@ -50,6 +51,13 @@ export function YearContents({ survey, units }: { survey: ExposureSurvey; units:
         <p className="secondary">
           Not complete:{" "}
           {incomplete.map(({ title, complete }) => `${title.toLowerCase()} ${share(complete)}`).join(", ")}.
+        </p>
+      )}
+      {rain.doubt !== null && survey.kind === "file" && (
+        <p>
+          <button type="button" className="verb" onClick={() => layMonthlyRain(rain.nearest.id, rain.nearest.name)}>
+            Lay the monthly rain of {rain.nearest.name} over the year
+          </button>
         </p>
       )}
       {said.length > 0 && (

@@ -1,7 +1,7 @@
 import { NeverBegun, solverPool, type RunningJob } from "../solver-pool/index.ts";
 import type { Case } from "../../solver/index.ts";
 import { planCases, type PlannedCase } from "./cases.ts";
-import { useFilesStore } from "./files-store.ts";
+import { filesMark } from "./files-store.ts";
 import { useProjectStore } from "./project-store.ts";
 import type { RunEntry, RunSlot } from "./run-view.ts";
 import { dropEntries, dropOldResults, putEntry, putProgress, putSlots, slotName, useRunsStore } from "./runs-store.ts";
@@ -17,7 +17,7 @@ let timer: ReturnType<typeof setTimeout> | undefined;
 /** Redraws the plan for the project as it stands: marks results stale at once, runs what is missing a moment later. */
 export function replan(edit: string | null, wait_ms = settle_ms): void {
   const { project } = useProjectStore.getState();
-  const plan = planCases(project, String(useFilesStore.getState().version));
+  const plan = planCases(project, filesMark(project));
   const before = useRunsStore.getState();
   putSlots(
     Object.fromEntries(

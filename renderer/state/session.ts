@@ -1,7 +1,7 @@
 import { host } from "../host.ts";
 import { listenForKeys, runCommand } from "../commands/index.ts";
 import { isDirty, listenForDrops, showDocument, useDocumentStore } from "./documents.ts";
-import { useFilesStore } from "./files-store.ts";
+import { recallFiles, useFilesStore } from "./files-store.ts";
 import { useProjectStore } from "./project-store.ts";
 import { replan } from "./rerun.ts";
 import { useRunsStore } from "./runs-store.ts";
@@ -10,6 +10,9 @@ import { bringBackUnsavedWork, noteUnsavedWork } from "./unsaved-work.ts";
 /** Everything that goes on besides drawing: runs after edits, commands, the host's marks. Call once. */
 export function startSession(): void {
   void bringBackUnsavedWork().finally(() => replan(null, 0));
+  useDocumentStore.subscribe((state, before) => {
+    if (state.saved !== before.saved) void recallFiles(useProjectStore.getState().project);
+  });
   useProjectStore.subscribe((state, before) => {
     if (state.project !== before.project) replan(state.edit ?? before.edit);
   });
