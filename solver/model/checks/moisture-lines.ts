@@ -93,12 +93,14 @@ function drying(found: readonly FoundLayer[], path: string, name: string): Check
 }
 
 function drainage(found: readonly FoundLayer[], path: string, name: string): CheckLine[] {
-  const cladding = found[0];
+  // A coat of paint on the outside is no cladding.
+  const first = found.findIndex((one) => one.material.kind !== "membrane");
+  const cladding = found[first];
   if (!cladding || !reservoir(cladding)) return [];
-  const behind = found.slice(1).find((one) => one.material.kind !== "membrane");
+  const inward = found.slice(first + 1);
+  const behind = inward.find((one) => one.material.kind !== "membrane");
   if (!behind || behind.material.kind === "air") return [];
-  const wood = found.slice(1).find((one) => one.material.wood);
-  if (!wood) return [];
+  if (!inward.some((one) => one.material.wood)) return [];
   return [
     checkLine({
       id: "noDrainageGap",

@@ -60,6 +60,9 @@ test("foil-faced foam over polyethylene: an approved design, two vapour barriers
 test("stucco tight on the sheathing is told, and a drained gap ends it", () => {
   expect(byId(lines(starter("stucco"), "A"), "noDrainageGap")!.statement).toContain("without a drained gap");
   expect(byId(lines(starter("stucco"), "B"), "noDrainageGap")).toBeUndefined();
+  const painted = structuredClone(starter("stucco"));
+  for (const path of painted.options[0]!.paths) path.layers.unshift({ id: "finish", material: "paint_latex" });
+  expect(byId(lines(painted, "A"), "noDrainageGap")).toBeDefined();
 });
 
 test("vinyl wall covering in zone 2 is not permitted, and the remedy is a more open finish", () => {
