@@ -2,14 +2,26 @@
 import tseslint from "typescript-eslint";
 import reactHooks from "eslint-plugin-react-hooks";
 
-const pureGlobals = ["performance", "Date", "process", "window", "document", "setTimeout", "setInterval", "console", "fetch"];
+const pureGlobals = [
+  "performance",
+  "Date",
+  "process",
+  "window",
+  "document",
+  "setTimeout",
+  "setInterval",
+  "console",
+  "fetch",
+];
 
 export default tseslint.config(
   { ignores: ["**/dist/**", "**/node_modules/**"] },
   ...tseslint.configs.recommendedTypeChecked.map((config) => ({ ...config, files: ["**/*.ts", "**/*.tsx"] })),
   {
     files: ["**/*.ts", "**/*.tsx"],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: new URL("..", import.meta.url).pathname } },
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: new URL("..", import.meta.url).pathname },
+    },
     rules: {
       "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: true }],
       "@typescript-eslint/restrict-template-expressions": "off",

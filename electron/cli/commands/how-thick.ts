@@ -23,7 +23,7 @@ function answerText(answer: HowThickAnswer): string {
     ];
     const moisture =
       summary.peakMoisture_percent === null ? "" : `wood peaks at ${summary.peakMoisture_percent.toFixed(1)} %`;
-    const verdict = broken.length === 0 ? "every finding holds" : `broken: ${broken.join(", ")}`;
+    const verdict = broken.length === 0 ? "every finding holds" : `not held: ${broken.join(", ")}`;
     return `  ${mm(thickness_m).padStart(9)}${stock ? " board" : "      "}  ${moisture.padEnd(22)}  ${verdict}`;
   });
   return [
