@@ -39,6 +39,6 @@ export interface Case {
         readonly indoor: Indoor;
         readonly air: Air | null;
       }
-    | { readonly kind: "lab"; readonly lab: Lab };
+    | { readonly kind: "lab"; readonly lab: Lab; readonly air: Air | null };
   readonly run: RunSettings;
 }

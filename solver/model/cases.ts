@@ -53,7 +53,7 @@ function caseOf(project: Project, option: Option, path: Path, lookup: MaterialLo
     exposure:
       site && project.indoor
         ? { kind: "site", site, face: site.face, indoor: project.indoor, air: project.air ?? null }
-        : { kind: "lab", lab: project.lab! },
+        : { kind: "lab", lab: project.lab!, air: project.air ?? null },
     run: project.run,
   };
 }

@@ -6,6 +6,7 @@ import { flowThroughElements } from "./element-flows.ts";
 import { nodeStates } from "./node-states.ts";
 import { slotProperties } from "./slot-properties.ts";
 import { exchangeAtSources } from "./source-exchange.ts";
+import { lowestPotential } from "./moisture-potential.ts";
 import type { WallModel } from "./wall-model.ts";
 
 /** 0 degC, where enthalpy is counted from [K]. */
@@ -137,13 +138,23 @@ export function evaluate(
 
 /** Water film per unit of potential [kg/m2]: 0.1 mm when rain begins to run off, what clings to a wall (ASSUMED). */
 const filmPerPotential_kgm2 = 0.03;
+/** What a coat of paint or a foil holds itself: about 0.1 kg/m2 of it, and a little water that comes and goes (ASSUMED). */
+const skinHeat_Jm2K = 100;
+const skinWaterPerPotential_kgm2 = 3e-4;
 /** How sharply a film begins, per unit of potential. */
 const filmSharpness = 2.5;
 
 function films(wall: WallModel, work: Workspace): void {
-  const { filmNodes, filmFrom } = wall;
+  const { filmNodes, filmFrom, skinNodes } = wall;
   const { x, stored, capacity } = work;
   const waterHeat = wall.physics.waterHeatCapacity_JkgK;
+  for (let n = 0; n < skinNodes.length; n++) {
+    const i = skinNodes[n]!;
+    stored[2 * i]! += skinHeat_Jm2K * (x[2 * i]! - enthalpyZero_K);
+    stored[2 * i + 1]! += skinWaterPerPotential_kgm2 * (x[2 * i + 1]! - lowestPotential);
+    capacity[4 * i]! += skinHeat_Jm2K;
+    capacity[4 * i + 3]! += skinWaterPerPotential_kgm2;
+  }
   for (let n = 0; n < filmNodes.length; n++) {
     const i = filmNodes[n]!;
     const beyond = x[2 * i + 1]! - filmFrom[n]!;

@@ -50,7 +50,7 @@ export function wallSources(aCase: Case, grid: Grid): WallSources {
     if (index < 0) throw new RangeError(`a leak names layer "${id}", which the path "${aCase.path}" does not have`);
     return index;
   };
-  const air = aCase.exposure.kind === "site" ? aCase.exposure.air : null;
+  const { air } = aCase.exposure;
   const airLeaks = aCase.leaks.map((leak): AirLeak => {
     const layer = layerIndex(leak.to);
     const node = leak.at === "inside" ? grid.lastNode[layer]! : grid.firstNode[layer]!;

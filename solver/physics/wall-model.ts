@@ -57,6 +57,8 @@ export interface WallModel {
   /** Nodes that carry a film of dew or rain, and the potential from which they do. */
   readonly filmNodes: Int32Array;
   readonly filmFrom: Float64Array;
+  /** Nodes with nothing but skins around them. */
+  readonly skinNodes: Int32Array;
   readonly sources: WallSources;
 }
 
@@ -134,6 +136,7 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     membrane,
     filmNodes,
     filmFrom: Float64Array.from(filmNodes, (node) => from[node]!),
+    skinNodes: Int32Array.from(from.keys()).filter((node) => !slotNode.includes(node)),
     ...flatTables(tables, slotTable),
     sources: wallSources(aCase, grid),
   };

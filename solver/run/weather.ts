@@ -32,7 +32,8 @@ export function weatherOf(weather: Site["weather"], files: NamedTexts): Checked<
   if (!read.ok || typeof from !== "string") return read;
   const place = placeById(from);
   if (place === undefined) return unknownPlace("site.weather.monthlyRainFrom", from);
-  return { ok: true, value: withMonthlyRain(read.value, place), issues: read.issues };
+  const value = withMonthlyRain(read.value, place);
+  return { ok: true, value, issues: value.issues };
 }
 
 type PlaceWeather = Extract<Site["weather"], { city: string }>;
