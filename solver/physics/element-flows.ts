@@ -1,4 +1,4 @@
-import { enthalpyZero_K, type Workspace } from "./balance.ts";
+import { enthalpyZero_K, type Workspace } from "./workspace.ts";
 import { throughFlow } from "./load-cursor.ts";
 import { membraneIntervals, type WallModel } from "./wall-model.ts";
 

@@ -1,4 +1,4 @@
-import { enthalpyZero_K, type Workspace } from "./balance.ts";
+import { enthalpyZero_K, type Workspace } from "./workspace.ts";
 import { heatIndex, waterIndex } from "./book-entries.ts";
 import { insideOffset, load, throughFlow } from "./load-cursor.ts";
 import type { WallModel } from "./wall-model.ts";
@@ -107,7 +107,7 @@ function exchangeAtFace(
   const hv = (face.inLiquid ? 0 : physics.latentHeat_Jkg) + vapourHeat * (0.5 * (airT + T) - enthalpyZero_K);
   work.waterIn[face.inLiquid ? book.liquid : book.vapour]! += g;
   let moistureHeat = hv * g;
-  let moistureHeatByT = hv * gT + 0.5 * vapourHeat * g;
+  const moistureHeatByT = hv * gT + 0.5 * vapourHeat * g;
   let moistureHeatByTheta = hv * gTheta;
 
   // Rain: what the face takes up; the rest runs off and is booked.

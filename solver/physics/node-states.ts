@@ -1,4 +1,4 @@
-import type { Workspace } from "./balance.ts";
+import type { Workspace } from "./workspace.ts";
 import { humidityAt, lowestPotential } from "./moisture-potential.ts";
 import { tableIntervals, tableStep } from "./property-table.ts";
 import { coldest_K, temperatureIntervals, temperatureStep_K } from "./temperature-table.ts";

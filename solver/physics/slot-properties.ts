@@ -1,4 +1,4 @@
-import { enthalpyZero_K, type Workspace } from "./balance.ts";
+import { enthalpyZero_K, type Workspace } from "./workspace.ts";
 import { lowestPotential, referenceTemperature_K } from "./moisture-potential.ts";
 import { tableIntervals, tableStep, tableStride, warmFrom_K, warmNodes, warmStep_K } from "./property-table.ts";
 import type { WallModel } from "./wall-model.ts";

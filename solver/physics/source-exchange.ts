@@ -1,4 +1,4 @@
-import { enthalpyZero_K, type Workspace } from "./balance.ts";
+import { enthalpyZero_K, type Workspace } from "./workspace.ts";
 import { heatIndex, waterIndex } from "./book-entries.ts";
 import { cavityAirChanges } from "./cavity-ventilation.ts";
 import { uptakeShare, uptakeSlope } from "./faces.ts";

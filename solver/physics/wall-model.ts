@@ -89,8 +89,8 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     slotNode.push(e + 1);
     slotTable.push(element.layer);
     slotVolume.push(0);
-    slotVolume[outerSlot[e]!]! += element.length_m / 2;
-    slotVolume[innerSlot[e]!]! += element.length_m / 2;
+    slotVolume[outerSlot[e]]! += element.length_m / 2;
+    slotVolume[innerSlot[e]]! += element.length_m / 2;
   });
 
   const thermalConductance = new Float64Array(elements.length);

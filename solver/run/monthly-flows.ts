@@ -1,6 +1,6 @@
 import type { Case } from "../model/index.ts";
 import type { WallModel } from "../physics/wall-model.ts";
-import type { Workspace } from "../physics/balance.ts";
+import type { Workspace } from "../physics/workspace.ts";
 import { monthEnds } from "./calendar.ts";
 import type { MonthlyFlows } from "./result.ts";
 import { gamma, type StageFlows } from "./time-step.ts";

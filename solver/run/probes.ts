@@ -2,7 +2,7 @@ import type { Case } from "../model/index.ts";
 import { humidityAt } from "../physics/moisture-potential.ts";
 import { readTable } from "../physics/property-table.ts";
 import { referenceTemperature_K } from "../physics/moisture-potential.ts";
-import type { Workspace } from "../physics/balance.ts";
+import type { Workspace } from "../physics/workspace.ts";
 import type { WallModel } from "../physics/wall-model.ts";
 import type { ProbeSeries } from "./result.ts";
 

@@ -1,6 +1,7 @@
 import type { HourlyLoads } from "../../climate/index.ts";
 import { caseHash, type Case } from "../model/index.ts";
-import { evaluate, workspace } from "../physics/balance.ts";
+import { evaluate } from "../physics/balance.ts";
+import { workspace } from "../physics/workspace.ts";
 import type { FaceHolding } from "../physics/faces.ts";
 import { initialState } from "../physics/initial-state.ts";
 import { loadCursor } from "../physics/load-cursor.ts";

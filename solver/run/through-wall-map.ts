@@ -1,4 +1,4 @@
-import type { Workspace } from "../physics/balance.ts";
+import type { Workspace } from "../physics/workspace.ts";
 import type { WallModel } from "../physics/wall-model.ts";
 import type { ThroughWallMap } from "./result.ts";
 

@@ -1,5 +1,6 @@
 import { factor, solve } from "../numerics/block-tridiagonal.ts";
-import { evaluate, type Workspace } from "../physics/balance.ts";
+import { evaluate } from "../physics/balance.ts";
+import type { Workspace } from "../physics/workspace.ts";
 import type { FaceHolding } from "../physics/faces.ts";
 import type { LoadCursor } from "../physics/load-cursor.ts";
 import type { WallModel } from "../physics/wall-model.ts";
