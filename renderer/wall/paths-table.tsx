@@ -1,7 +1,38 @@
-import { nameOfPath, type Option, type Path, type WholeWall } from "../../solver/index.ts";
-import { view, type Units } from "../state/index.ts";
-import { resistanceFigure, share, transmittanceText } from "../units/index.ts";
+import { areaShares, nameOfPath, type Option, type Path, type WholeWall } from "../../solver/index.ts";
+import { WrittenField } from "../fields/index.ts";
+import { onOption } from "../state/edits.ts";
+import { applyEdit, view, type Units } from "../state/index.ts";
+import { parseShare, resistanceFigure, share, transmittanceText } from "../units/index.ts";
 import "./paths-table.css";
+
+/** Gives a path its share; the largest other path takes up the rest, so that all shares add up to the whole. */
+function changeShare(option: Option, path: Path, text: string): string | null {
+  const read = parseShare(text);
+  if (!read.ok) return read.message;
+  const shares = areaShares(option);
+  const others = shares.filter((other) => other.path !== path.id);
+  const widest = [...others].sort((one, other) => other.share - one.share)[0];
+  const rest = 1 - read.value - others.reduce((sum, other) => sum + (other === widest ? 0 : other.share), 0);
+  if (widest ? rest < -1e-9 : Math.abs(rest) > 1e-9) {
+    return widest
+      ? "All shares together would exceed 100 %. Lower another path first."
+      : "The only path is all of the wall: 100 %.";
+  }
+  const round = (value: number): number => Math.round(value * 1e6) / 1e6;
+  applyEdit(
+    `Change the share of ${nameOfPath(path).toLowerCase()} in ${option.id}`,
+    onOption(option.id, (found) => ({
+      ...found,
+      paths: found.paths.map((candidate) => {
+        const own = shares.find((one) => one.path === candidate.id)!.share;
+        const areaShare =
+          candidate.id === path.id ? read.value : candidate.id === widest?.path ? Math.max(0, rest) : own;
+        return { ...candidate, areaShare: round(areaShare) };
+      }),
+    })),
+  );
+  return null;
+}
 
 interface PathsTableProps {
   readonly option: Option;
@@ -16,7 +47,20 @@ export function PathsTable({ option, path, units, whole }: PathsTableProps) {
   return (
     <>
       <div className="head">
-        <h2>Paths</h2>
+        <h2>Paths of {option.id}</h2>
+        <WrittenField
+          label={`Name of option ${option.id}`}
+          text={option.name}
+          width={210}
+          onWrite={(name) => {
+            if (name.trim() === "") return "The name is empty. Enter a name such as 2x6 with foam.";
+            applyEdit(
+              `Rename option ${option.id}`,
+              onOption(option.id, (found) => ({ ...found, name: name.trim().slice(0, 200) })),
+            );
+            return null;
+          }}
+        />
         <span className="note">framing {share(whole.framingShare)}</span>
       </div>
       <table className="table paths">
@@ -45,7 +89,15 @@ export function PathsTable({ option, path, units, whole }: PathsTableProps) {
                     {nameOfPath(candidate)}
                   </button>
                 </th>
-                <td className="figure">{heat ? share(heat.areaShare) : "—"}</td>
+                <td className="figure">
+                  <WrittenField
+                    label={`Share of the area, ${nameOfPath(candidate)}`}
+                    text={heat ? share(heat.areaShare) : ""}
+                    width={44}
+                    align="right"
+                    onWrite={(text) => changeShare(option, candidate, text)}
+                  />
+                </td>
                 <td className="figure">{heat ? resistanceFigure(heat.R_m2KW, units) : "—"}</td>
                 <td className="paths-heat">
                   {heat && (
