@@ -48,7 +48,9 @@ export async function openPage(browser: Browser, fake: FakeElectron): Promise<Op
     const leaves =
       request.isNavigationRequest() && request.frame() === page.mainFrame() && page.url() !== "about:blank";
     const mayGo = !leaves || window.webContents.tryNavigation(url);
-    if (mayGo && (await fake.mayRequest(url))) await route.continue();
+    // A navigation that main stops leaves the page as it is; so does an answer without content.
+    if (!mayGo) await route.fulfill({ status: 204 });
+    else if (await fake.mayRequest(url)) await route.continue();
     else await route.abort("blockedbyclient");
   });
 

@@ -104,6 +104,13 @@ describe("the built window over the built main process", () => {
 
   test("does not leave its page, and asks the network for nothing", async () => {
     const { page } = opened;
+    const fetched = await page.evaluate(() =>
+      fetch("https://elsewhere.example/x").then(
+        () => "went out",
+        () => "was stopped",
+      ),
+    );
+    expect(fetched).toBe("was stopped");
     const before = page.url();
     await page.evaluate(() => {
       window.location.href = "https://elsewhere.example/";
@@ -112,13 +119,7 @@ describe("the built window over the built main process", () => {
       .poll(() => readFile(join(started.userData, "log.txt"), "utf8").catch(() => ""))
       .toContain("Refused navigation");
     expect(page.url()).toBe(before);
-    const fetched = await page.evaluate(() =>
-      fetch("https://elsewhere.example/x").then(
-        () => "went out",
-        () => "was stopped",
-      ),
-    );
-    expect(fetched).toBe("was stopped");
+    expect(await page.evaluate(() => window.wallyearHost.kind)).toBe("desktop");
   });
 
   test("shows its progress on the taskbar and takes it away", async () => {
