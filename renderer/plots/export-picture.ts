@@ -2,12 +2,15 @@ import type { ChartTokens } from "./tokens.ts";
 
 const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
+/** As the chart library writes colours; words that are themselves paper-coloured take no paper halo. */
+const rgbOf = (hex: string): string => `rgb(${[1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16)).join(", ")})`;
+
 /** A chart's SVG as a file of its own: paper under it, its title above, halos behind the words. */
 export function svgDocument(chart: string, title: string, tokens: ChartTokens): string {
   const size = /<svg[^>]*?\swidth="(\d+)"[^>]*?\sheight="(\d+)"/.exec(chart);
   const width = Number(size?.[1] ?? 800);
   const height = Number(size?.[2] ?? 400);
-  const style = `text{font-family:"Encode Sans Variable","Encode Sans",sans-serif}.annotation-text{paint-order:stroke;stroke:${tokens.paper};stroke-width:3px;stroke-linejoin:round}`;
+  const style = `text{font-family:"Encode Sans Variable","Encode Sans",sans-serif}.annotation-text:not([style*="fill: ${rgbOf(tokens.paper)}"]){paint-order:stroke;stroke:${tokens.paper};stroke-width:3px;stroke-linejoin:round}`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height + 28}" viewBox="0 0 ${width} ${height + 28}">`,
     `<title>${escaped(title)}</title><style>${style}</style>`,

@@ -129,6 +129,7 @@ export function labelPlace(
   days: number,
   keepOff: readonly { x: number; y: number }[] = [],
   rowsApart = 12,
+  foreign: readonly Isoline[] = [],
 ): LinePlace | null {
   if (reach_days(line) < width * 0.6) return null;
   let best: (LinePlace & { cost: number }) | null = null;
@@ -148,7 +149,16 @@ export function labelPlace(
     const near = keepOff.some(
       (other) => Math.abs(other.x - x) < width * 1.4 && Math.abs(other.y - line.y[i]!) < rowsApart * 2,
     );
-    const cost = high - low + (near ? 1000 : 0);
+    // Words stand just inside of the line; another line through them costs more than an uneven stretch.
+    const crossings = foreign.reduce(
+      (count, other) =>
+        count +
+        other.x.filter(
+          (at, k) => Math.abs(at - x) < width / 2 && other.y[k]! > high - 1 && other.y[k]! < high + rowsApart * 1.2,
+        ).length,
+      0,
+    );
+    const cost = high - low + Math.min(300, 6 * crossings) + (near ? 1000 : 0);
     if (!best || cost < best.cost) best = { x, y: line.y[i]!, low, high, cost };
   }
   return best && best.cost < 1000 ? best : null;

@@ -228,7 +228,12 @@ function words(
   return lines.flatMap(({ kind, parts }) => {
     const text = kind === "frost" ? `${Math.round(temperature(0, units))} ${degreeSign(units)}` : `${kind} %`;
     const longest = [...parts].sort((a, b) => reach_days(b) - reach_days(a))[0];
-    const place = longest && labelPlace(longest, 40 / pixelsPerDay, time.days, used, 14 * rowsPerPixel);
+    const place =
+      longest &&
+      labelPlace(longest, 40 / pixelsPerDay, time.days, used, 14 * rowsPerPixel, [
+        ...lines.filter((line) => line.kind !== kind).flatMap((line) => line.parts),
+        ...parts.filter((part) => part !== longest),
+      ]);
     if (!place) return [];
     used.push(place);
     const color = kind === "80" ? (tokens.theme === "dark" ? "#000000" : tokens.paper) : tokens.ink;

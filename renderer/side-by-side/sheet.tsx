@@ -35,8 +35,8 @@ export default function SideBySideSheet(): React.JSX.Element {
     planned: planned[index]!,
     ...fixed[index]!,
   }));
-  const alternatives = project.options.flatMap((option) => alternativeOf(project, option) ?? []);
   if (options.length < 2) {
+    const alternatives = project.options.flatMap((option) => alternativeOf(project, option) ?? []);
     return (
       <div className="pair-alone">
         <h1 className="lead">Side by Side needs two options.</h1>
@@ -55,7 +55,13 @@ export default function SideBySideSheet(): React.JSX.Element {
       day={day}
       onDay={setSelectedDay}
       onScale={onScale}
-      foot={<Alternatives alternatives={alternatives} />}
+      foot={
+        <Alternatives
+          alternatives={project.options
+            .filter(({ id }) => id === first || id === second)
+            .flatMap((option) => alternativeOf(project, option) ?? [])}
+        />
+      }
     />
   );
 }
