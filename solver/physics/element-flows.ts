@@ -23,6 +23,8 @@ export function flowThroughElements(wall: WallModel, work: Workspace, loads: Flo
   const through = loads[throughFlow]!;
   const airHeat = through * physics.airVolumetricHeatCapacity_Jm3K;
 
+  const zero = enthalpyZero_K;
+  const intervals = membraneIntervals;
   for (let e = 0; e < nodes - 1; e++) {
     const i = 2 * e;
     const j = i + 2;
@@ -74,11 +76,11 @@ export function flowThroughElements(wall: WallModel, work: Workspace, loads: Flo
       permeance = vapourConductance[e]!;
       if (elementKind[e] === 1) {
         const table = membrane[e]!;
-        const y = 0.5 * (humidity[e]! + humidity[e + 1]!) * membraneIntervals;
-        const k = y >= membraneIntervals ? membraneIntervals - 1 : y | 0;
+        const y = 0.5 * (humidity[e]! + humidity[e + 1]!) * intervals;
+        const k = y >= intervals ? intervals - 1 : y | 0;
         const rise = table[k + 1]! - table[k]!;
         permeance = table[k]! + rise * (y - k);
-        const byHumidity = 0.5 * rise * membraneIntervals * pressureDrop;
+        const byHumidity = 0.5 * rise * intervals * pressureDrop;
         gvi = byHumidity * humiditySlope[e]!;
         gvj = byHumidity * humiditySlope[e + 1]!;
       } else {
@@ -90,7 +92,7 @@ export function flowThroughElements(wall: WallModel, work: Workspace, loads: Flo
     let gv = permeance * pressureDrop;
     if (!moves) gv = gl = 0;
 
-    const meanWarm = 0.5 * (Ti + Tj) - enthalpyZero_K;
+    const meanWarm = 0.5 * (Ti + Tj) - zero;
     const hv = latent + vapourHeat * meanWarm;
     const hl = liquidHeat * meanWarm;
     let heat = conductance * drop + hv * gv + hl * gl;
@@ -102,7 +104,7 @@ export function flowThroughElements(wall: WallModel, work: Workspace, loads: Flo
     if (through !== 0) {
       // Air through the wall, upwind to the degree that the exact steady profile asks for.
       weightHeat = downwindWeight(airHeat / conductance);
-      heat += airHeat * ((1 - weightHeat) * (Ti - enthalpyZero_K) + weightHeat * (Tj - enthalpyZero_K));
+      heat += airHeat * ((1 - weightHeat) * (Ti - zero) + weightHeat * (Tj - zero));
       const perPascal = moves ? through / physics.gasConstantVapour_JkgK : 0;
       const weight = downwindWeight(perPascal / (0.5 * (Ti + Tj)) / Math.max(permeance, 1e-20));
       fromI = (perPascal * (1 - weight)) / Ti;

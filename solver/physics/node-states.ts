@@ -15,16 +15,20 @@ export function nodeStates(wall: WallModel, work: Workspace): number {
   const { x, humidity, humiditySlope, pressure, pressureByT, pressureByTheta, air, airByT } = work;
   const perStep = 1 / tableStep;
   const perKelvin = 1 / temperatureStep_K;
+  const lowest = lowestPotential;
+  const intervals = tableIntervals;
+  const coldest = coldest_K;
+  const warmest = temperatureIntervals;
   for (let i = 0; i < nodes; i++) {
-    const y = (x[2 * i + 1]! - lowestPotential) * perStep;
+    const y = (x[2 * i + 1]! - lowest) * perStep;
     // Beyond its dry end the table goes on along its last straight line; at its wet end RH stays under 1. Never without a slope.
-    const m = y < 0 ? 0 : y >= tableIntervals ? tableIntervals - 1 : y | 0;
+    const m = y < 0 ? 0 : y >= intervals ? intervals - 1 : y | 0;
     const low = humidityTable[m]!;
     const rise = humidityTable[m + 1]! - low;
-    const phi = y > tableIntervals ? low + rise : low + rise * (y - m);
+    const phi = y > intervals ? low + rise : low + rise * (y - m);
     const slope = rise * perStep;
-    const z = (x[2 * i]! - coldest_K) * perKelvin;
-    if (!(z > 0 && z < temperatureIntervals)) return i;
+    const z = (x[2 * i]! - coldest) * perKelvin;
+    if (!(z > 0 && z < warmest)) return i;
     const k = z | 0;
     const share = z - k;
     const p0 = temperature[2 * k]!;

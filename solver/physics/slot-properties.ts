@@ -12,6 +12,14 @@ export function slotProperties(wall: WallModel, work: Workspace, derivatives: bo
   const { vapour, vapourByT, vapourByTheta, conductivity, conductivityByT, conductivityByTheta } = work;
   const waterHeat = wall.physics.waterHeatCapacity_JkgK;
   const perStep = 1 / tableStep;
+  // Locals: the loop runs millions of times, and a binding of another module is not always a constant to the engine.
+  const lowest = lowestPotential;
+  const intervals = tableIntervals;
+  const stride = tableStride;
+  const zero = enthalpyZero_K;
+  const warmFrom = warmFrom_K;
+  const warmStep = warmStep_K;
+  const lastWarm = warmNodes - 2;
   for (let s = 0; s < slots; s++) {
     const i = slotNode[s]!;
     const T = x[2 * i]!;
@@ -21,11 +29,11 @@ export function slotProperties(wall: WallModel, work: Workspace, derivatives: bo
       eta -= Math.log(T / referenceTemperature_K);
       byT = -1 / T;
     }
-    const y = (eta - lowestPotential) * perStep;
+    const y = (eta - lowest) * perStep;
     // Beyond its ends the table goes on along its last straight line.
-    const k = y < 0 ? 0 : y >= tableIntervals ? tableIntervals - 1 : y | 0;
+    const k = y < 0 ? 0 : y >= intervals ? intervals - 1 : y | 0;
     const share = y - k;
-    const at = slotRow[s]! + k * tableStride;
+    const at = slotRow[s]! + k * stride;
     const w0 = rows[at]!;
     const psi0 = rows[at + 1]!;
     const v0 = rows[at + 2]!;
@@ -49,14 +57,14 @@ export function slotProperties(wall: WallModel, work: Workspace, derivatives: bo
     let factor = 1;
     let rise = 0;
     if (warmAt >= 0) {
-      const z = (T - warmFrom_K) / warmStep_K;
-      const n = z < 0 ? 0 : z > warmNodes - 2 ? warmNodes - 2 : z | 0;
+      const z = (T - warmFrom) / warmStep;
+      const n = z < 0 ? 0 : z > lastWarm ? lastWarm : z | 0;
       rise = warm[warmAt + n + 1]! - warm[warmAt + n]!;
       factor = warm[warmAt + n]! + rise * (z - n);
     }
     conductivity[s] = wet * factor;
     const volume = slotVolume[s]!;
-    const degrees = T - enthalpyZero_K;
+    const degrees = T - zero;
     const heat = slotHeat[s]! + waterHeat * w;
     const dwdT = wByTheta * byT;
     stored[2 * i]! += volume * heat * degrees;
@@ -74,6 +82,6 @@ export function slotProperties(wall: WallModel, work: Workspace, derivatives: bo
     vapourByTheta[s] = vapourSlope * still;
     vapourByT[s] = vapourSlope * byT * still + (absolute ? 0 : vapourFactor * airByT[i]!);
     conductivityByTheta[s] = wetSlope * factor;
-    conductivityByT[s] = wetSlope * byT * factor + (wet * rise) / warmStep_K;
+    conductivityByT[s] = wetSlope * byT * factor + (wet * rise) / warmStep;
   }
 }
