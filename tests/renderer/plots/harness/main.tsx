@@ -25,7 +25,12 @@ const asked = new URLSearchParams(location.search);
 if (asked.has("dark")) document.documentElement.dataset["theme"] = "dark";
 const made = casesOf(demoProject);
 if (!made.ok) throw new Error(made.issues.map(({ message }) => message).join("\n"));
-const cases = made.value.filter(({ path }) => path === "bay");
+const bays = made.value.filter(({ path }) => path === "bay");
+/** &options=8 repeats the two walls under further letters. */
+const cases = Array.from({ length: Number(asked.get("options") ?? bays.length) }, (_, index) => ({
+  ...bays[index % bays.length]!,
+  option: "ABCDEFGH".charAt(index),
+}));
 
 /** Results of real runs by option, their series as base64. */
 async function realResults(): Promise<Record<string, RunResult>> {
@@ -131,7 +136,7 @@ function Pair(): React.JSX.Element {
       name: aCase.optionName,
       run: runOf(aCase),
       planned: aCase,
-      wall: wholeWall(demoProject.options[index]!, demoProject),
+      wall: wholeWall(demoProject.options[index % 2]!, demoProject),
       price_perM2: null,
       carbon_kgCO2ePerM2: null,
     })),
