@@ -32,7 +32,7 @@ export default defineConfig(({ mode }): UserConfig => {
   return {
     publicDir: false,
     // A library written as CommonJS asks for its file's name, which modules spell otherwise.
-    define: mode === "main" ? { __filename: "import.meta.filename" } : {},
+    define: part.format === "es" ? { __filename: "import.meta.filename" } : {},
     ssr: { noExternal: true, target: "node" },
     build: {
       target: "node20",
