@@ -1,34 +1,25 @@
 import { useEffect, useMemo, useState, type ReactNode } from "react";
-import { comparisonSentence, leadSentence, type WholeWall } from "../../solver/index.ts";
+import { comparisonSentence, leadSentence } from "../../solver/index.ts";
 import type { TimeScale } from "../plots/calendar.ts";
 import type { MapQuantity } from "../plots/map-chart.ts";
 import { ScaleBar } from "../plots/scale-bar.tsx";
 import { SectionStrip, type DrawnWall } from "../plots/section-strip.tsx";
 import { timeScaleOf } from "../plots/series.ts";
-import { mapStateOf, StateLine } from "../plots/state-line.tsx";
+import { StateLine } from "../plots/state-line.tsx";
 import { DateSlider } from "../plots/time-chart.tsx";
-import { ThroughWallMap } from "../plots/through-wall-map.tsx";
 import { useSize } from "../plots/use-size.ts";
-import { drawingScales, layerSpans, wallThickness_m, watchedWord } from "../plots/wall-depths.ts";
-import type { RunView, Units } from "../state/index.ts";
-import { lengthText, resistanceText, Sentence } from "../units/index.ts";
-import { comparisonRows, type ComparedOption } from "./comparison-rows.ts";
+import { drawingScales, wallThickness_m, watchedWord } from "../plots/wall-depths.ts";
+import type { Units } from "../state/index.ts";
+import { Sentence } from "../units/index.ts";
+import { ComparisonTable } from "./comparison-table.tsx";
+import type { OptionInView } from "./option-in-view.ts";
+import { OptionMap } from "./option-map.tsx";
+import { OptionWords } from "./option-words.tsx";
 import { memberOf, type Member } from "./member.ts";
 import { DifferenceStrip, PairLines } from "./pair-lines.tsx";
 import { WaterGoes } from "./water-goes.tsx";
 import { differsWords } from "./words.ts";
 import "./side-by-side.css";
-
-/** One option as the sheet is handed it. */
-export interface OptionInView {
-  readonly id: string;
-  readonly name: string;
-  readonly run: RunView;
-  readonly planned: DrawnWall;
-  readonly wall: WholeWall | null;
-  readonly price_perM2: number | null;
-  readonly carbon_kgCO2ePerM2: number | null;
-}
 
 export interface PairViewProps {
   readonly options: readonly OptionInView[];
@@ -135,7 +126,7 @@ export function PairView({
         <div className="pair-maps" ref={column} data-pane="Through-wall maps" tabIndex={-1}>
           {shown.map((option, index) => (
             <div key={option.id} style={{ marginBottom: index === 0 ? gap : 0 }}>
-              <MapOf
+              <OptionMap
                 option={option}
                 wall={walls[index]!}
                 first={index === 0}
@@ -263,153 +254,5 @@ function useMembers(options: readonly OptionInView[], units: Units): ReadonlyMap
       const member = known.get(key);
       return member ? [[id, member] as const] : [];
     }),
-  );
-}
-
-function OptionWords({
-  option,
-  options,
-  wall,
-  units,
-  onChoose,
-}: {
-  option: OptionInView;
-  options: readonly OptionInView[];
-  wall: DrawnWall;
-  units: Units;
-  onChoose: (id: string) => void;
-}): React.JSX.Element {
-  return (
-    <div className="pair-words">
-      {options.length > 2 ? (
-        <select
-          className="letter letter-choice"
-          aria-label="Option shown here"
-          value={option.id}
-          onChange={(event) => onChoose(event.target.value)}
-        >
-          {options.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {id} {name}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <b className="letter">{option.id}</b>
-      )}
-      <p className="pair-name">{option.name}</p>
-      <p>
-        <Sentence
-          text={`${lengthText(wallThickness_m(wall.layers), units)}${option.wall ? `, ${resistanceText(option.wall.R_m2KW, units)}` : ""}`}
-        />
-      </p>
-    </div>
-  );
-}
-
-function MapOf({
-  option,
-  wall,
-  first,
-  quantity,
-  onQuantity,
-  units,
-  width,
-  height,
-  foot,
-  tail,
-  time,
-  day,
-  onDay,
-}: {
-  readonly option: OptionInView;
-  readonly wall: DrawnWall;
-  readonly first: boolean;
-  readonly quantity: MapQuantity;
-  readonly onQuantity: (quantity: MapQuantity) => void;
-  readonly units: Units;
-  readonly width: number;
-  readonly height: number;
-  readonly foot: number;
-  readonly tail: number;
-  readonly time: TimeScale;
-  readonly day: number;
-  readonly onDay: (day: number) => void;
-}): React.JSX.Element {
-  const spans = useMemo(() => layerSpans(wall.layers), [wall]);
-  return (
-    <ThroughWallMap
-      result={option.run.result ?? null}
-      spans={spans}
-      time={time}
-      quantity={quantity}
-      {...(first ? { onQuantity } : {})}
-      units={units}
-      width={width}
-      height={height}
-      foot={foot}
-      tail={tail}
-      day={day}
-      onDay={onDay}
-      state={mapStateOf(option.run, time)}
-      titled={first}
-      titlePrefix={first ? "" : `${option.id}: `}
-      fileName={`side-by-side-${option.id}-${quantity}`}
-    />
-  );
-}
-
-function ComparisonTable({
-  options,
-  members,
-  columns,
-  units,
-}: {
-  options: readonly OptionInView[];
-  members: ReadonlyMap<string, Member>;
-  columns: readonly [number, number];
-  units: Units;
-}): React.JSX.Element | null {
-  const compared = options.flatMap(({ id, wall, price_perM2, carbon_kgCO2ePerM2 }): ComparedOption[] => {
-    const member = members.get(id);
-    return member ? [{ member, wall, price_perM2, carbon_kgCO2ePerM2 }] : [];
-  });
-  if (compared.length === 0) return null;
-  const ids = compared.map(({ member }) => member.id);
-  const place = (column: number): number => ids.indexOf(options[column]?.id ?? "");
-  const rows = comparisonRows(compared, place(columns[0]), place(columns[1]), units);
-  return (
-    <table className="pair-table">
-      <thead>
-        <tr>
-          <th scope="col">
-            <span className="visually-hidden">Figure</span>
-          </th>
-          {ids.map((id) => (
-            <th key={id} scope="col">
-              {id}
-            </th>
-          ))}
-          <th scope="col">
-            {options[columns[1]]?.id} − {options[columns[0]]?.id}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ label, values, difference }) => (
-          <tr key={label}>
-            <th scope="row">{label}</th>
-            {values.map((value, index) => (
-              <td key={ids[index]} className={index === place(columns[1]) ? "strong" : ""}>
-                <Sentence text={value} />
-              </td>
-            ))}
-            <td className="secondary">
-              <Sentence text={difference} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }

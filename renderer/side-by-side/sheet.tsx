@@ -4,7 +4,8 @@ import { planLayers } from "../plots/plan-layers.ts";
 import { setSelectedDay, useActivePath, useProject, useSelectedDay, useUnits, view } from "../state/index.ts";
 import { useOptionRuns } from "./option-runs.ts";
 import { alternativeOf, Alternatives } from "./alternatives.tsx";
-import { PairView, type OptionInView } from "./pair-view.tsx";
+import type { OptionInView } from "./option-in-view.ts";
+import { PairView } from "./pair-view.tsx";
 
 export default function SideBySideSheet(): React.JSX.Element {
   const project = useProject();

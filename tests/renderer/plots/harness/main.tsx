@@ -1,3 +1,4 @@
+/// <reference types="vite/client" />
 /**
  * Charts by themselves, for looking at: ?sheet=year|pair, &option=0|1, &dark, &units=si, &state=empty|stale|running|failed.
  * Figures are made up, or with &results taken from a results.json laid beside this page.
