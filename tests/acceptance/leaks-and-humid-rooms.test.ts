@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { codeRowOf, howThick, say, sumOver, type MemberSummary } from "../../solver/index.ts";
+import {
+  codeRowOf,
+  howThick,
+  humidityAtDewPoint,
+  planeResistances,
+  say,
+  sumOver,
+  type MemberSummary,
+} from "../../solver/index.ts";
 import { caseOfWall, runWall } from "./run.ts";
 import type { Retarder } from "./walls.ts";
 
@@ -45,6 +53,30 @@ describe("a humidified house behind the code's foam, zone 6A, R-11.25", () => {
     );
     for (let step = 1; step < peaks.length; step += 1) expect(peaks[step]!).toBeGreaterThan(peaks[step - 1]!);
   });
+
+  // Steady humidity at which the face of the sheathing meets the dew point, room at 21 °C; series resistances worked by hand with
+  // the cladding and its air space counted (COMPUTED, whole percent). The engine's rule drops what stands in moving outdoor air.
+  const boards = [0, 5, 7.5, 11.25, 15, 20] as const;
+  it.each([
+    [-1.3, [25, 32, 36, 40, 44, 49]],
+    [-6.5, [17, 24, 28, 32, 36, 41]],
+    [-12, [12, 18, 21, 25, 29, 34]],
+  ])(
+    "at %d °C outside the humidity that the wall stands by hand rises with the board and stays within 3 points of the steady figures",
+    (outdoor_C, expected) => {
+      const stands = boards.map(
+        (R) =>
+          100 *
+          humidityAtDewPoint(
+            outdoor_C,
+            21,
+            planeResistances(caseOfWall({ zone: "6A", ...(R > 0 ? { ci: { board: "xps" as const, R } } : {}) })),
+          ),
+      );
+      for (let step = 1; step < boards.length; step += 1) expect(stands[step]!).toBeGreaterThan(stands[step - 1]!);
+      stands.forEach((value, step) => expect(Math.abs(value - expected[step]!)).toBeLessThan(3));
+    },
+  );
 
   it.each([0.45, 0.5])("at %d the wall is told to be outside the assumption of the table", (roomHumidity) => {
     const base = caseOfWall({ zone: "6A", humidity: roomHumidity, ci: { board: "xps", R: 11.25 } });
