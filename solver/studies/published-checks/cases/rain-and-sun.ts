@@ -85,7 +85,7 @@ export const rainAndSunCheck: PublishedCheck = {
       w_kgm3: point[6] === "front" ? null : 0.05 * point[5],
     })),
     ...totalRows(result!, totals, layers, 0.02),
-    checkRow("Rain taken up", "kg/m2", 8, result!.water.byFaceAndSource["rain taken up"] ?? NaN, 1e-4),
+    checkRow("Rain taken up", "kg/m2", 8, result!.water.byFaceAndSource["outside rain taken up"] ?? NaN, 1e-4),
     ...bookRows(result!, { heat: true, water: true }),
   ],
 };
