@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   codeRowOf,
+  holdsAll,
   howThick,
   humidityAtDewPoint,
   planeResistances,
@@ -36,13 +37,15 @@ describe("room air leaking to the sheathing, zone 6A, Class II inside", () => {
     expect(wall(0.6, 5).leastMoisture_percent!).toBeGreaterThan(wall(0.6, 0).leastMoisture_percent!);
   });
 
-  it("changing the retarder does not cure the leak, and the tightest slows recovery", () => {
-    const peaks = (["paint10", "classII", "poly"] as const).map((retarder) => wall(0.2, 0, retarder));
-    expect(peaks[2]!.peakMoisture_percent!).toBeGreaterThan(20);
-    expect(peaks[0]!.peakMoisture_percent! - peaks[2]!.peakMoisture_percent!).toBeLessThan(
-      0.25 * peaks[0]!.peakMoisture_percent!,
-    );
-    expect(peaks[2]!.leastMoisture_percent!).toBeGreaterThanOrEqual(peaks[0]!.leastMoisture_percent!);
+  it("changing the retarder does not cure the leak: with paint, Class II and plastic sheet alike the wood passes 20 %, and the sheet slows its recovery", () => {
+    // A hand model whose wood cannot hold more than fibre saturation gives one peak of 33 % for all three. Here the wood goes on
+    // taking up water: 38 % with paint, whose own diffusion adds to the leak's, 26 % with the sheet. Neither is a cure.
+    const walls = (["paint10", "classII", "poly"] as const).map((retarder) => wall(0.2, 0, retarder));
+    for (const summary of walls) {
+      expect(summary.peakMoisture_percent!).toBeGreaterThan(20);
+      expect(holdsAll(summary)).toBe(false);
+    }
+    expect(walls[2]!.leastMoisture_percent!).toBeGreaterThanOrEqual(walls[0]!.leastMoisture_percent!);
   });
 });
 
