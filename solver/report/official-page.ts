@@ -16,17 +16,28 @@ export function officialPage(input: ReportInput): ReportPage {
     },
     wholeWallTable(input),
   ];
-  const lines = input.codeLines.map((line) => line.sentence);
   return {
     reader: "official",
     title: "For the code official",
     question: "Which rows of the code does this wall meet?",
-    answer:
-      lines.length === 0
-        ? "No code row was looked up: the site has no climate zone in this project."
-        : lines.slice(0, 2).join(" "),
+    answer: answerOf(input),
     blocks,
   };
+}
+
+/** One short sentence an option: what its first vapour and its first energy line say. */
+function answerOf(input: ReportInput): string {
+  const sentences = input.options.flatMap((option) => {
+    const first = (subject: string): string[] => {
+      const line = input.codeLines.find((each) => each.option === option.id && each.subject === subject);
+      return line === undefined ? [] : [`${subject} ${line.says}`];
+    };
+    const said = [...first("vapour"), ...first("energy")];
+    return said.length === 0 ? [] : [`${option.id}: ${said.join(", ")}.`];
+  });
+  return sentences.length === 0
+    ? "No code row was looked up: the site has no climate zone in this project."
+    : sentences.join(" ");
 }
 
 function codeTable(input: ReportInput): Block {

@@ -44,13 +44,19 @@ export function reportInputOf(materials: ReportMaterials): ReportInput {
   const { project, runs } = materials;
   if (runs.length === 0) throw new RangeError("runs must hold at least one finished run, got none");
   const options = project.options.filter((option) => runs.some((run) => run.case.option === option.id));
-  const checks = new Map(
-    options.map((option) => [option.id, wallChecks(project, option, materials.code ?? usualSettings)]),
-  );
   const air = monthlyAir(materials.loads);
-  const month = coldestSeason(air.outdoor_C).months.reduce((coldest, each) =>
-    air.outdoor_C[each]! < air.outdoor_C[coldest]! ? each : coldest,
+  const season = coldestSeason(air.outdoor_C);
+  const month = season.months.reduce(
+    (coldest, each) => (air.outdoor_C[each]! < air.outdoor_C[coldest]! ? each : coldest),
+    season.months[0]!,
   );
+  const winter = {
+    outdoorMean_C: season.mean,
+    indoor_C: air.room_C[month]!,
+    relativeHumidity: air.roomHumidity[month]!,
+  };
+  const code: CodeSettings = { winter, ...(materials.code ?? usualSettings) };
+  const checks = new Map(options.map((option) => [option.id, wallChecks(project, option, code)]));
   return {
     project,
     ...(materials.question === undefined ? {} : { question: materials.question }),

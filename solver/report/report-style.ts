@@ -29,7 +29,7 @@ svg text.tick { font-weight: 400; font-size: 10.5px; }
 table.data { border-collapse: collapse; width: 100%; margin: 2pt 0 3pt; }
 table.data caption { text-align: left; font-weight: 600; font-size: 10.2pt; padding: 7pt 0 2pt; }
 table.data th { text-align: left; font-weight: 600; border-bottom: 0.75pt solid #1C222B; padding: 2pt 8pt 2pt 0; vertical-align: bottom; }
-table.data td { border-bottom: 0.4pt solid #C9CAC3; padding: 2pt 8pt 2pt 0; vertical-align: top; overflow-wrap: anywhere; }
+table.data td { border-bottom: 0.4pt solid #C9CAC3; padding: 2pt 8pt 2pt 0; vertical-align: top; overflow-wrap: break-word; }
 table.data .numeric { text-align: right; white-space: nowrap; }
 table.data tr { break-inside: avoid; }
 table.data thead, table.data caption { break-after: avoid; }
