@@ -34,6 +34,8 @@ table.data .numeric { text-align: right; white-space: nowrap; }
 table.data tr { break-inside: avoid; }
 table.data thead, table.data caption { break-after: avoid; }
 table.data tbody tr:first-child { break-before: avoid; }
+section[aria-label="Appendix"] table.data, section[aria-label="Appendix"] li { font-size: 7.6pt; line-height: 9.6pt; }
+section[aria-label="Appendix"] table.data td { padding-top: 1pt; padding-bottom: 1pt; }
 .foot { border-top: 0.75pt solid #1C222B; margin-top: 6pt; padding-top: 4pt; display: flex; gap: 14pt; align-items: flex-end; break-inside: avoid; }
 .cautions { flex: 1 1 0; color: #4A515B; font-size: 7.2pt; line-height: 8.8pt; margin: 0; }
 .title-block { display: grid; grid-template-columns: repeat(4, auto); border: 0.75pt solid #1C222B; font-size: 8.4pt; line-height: 10.6pt; flex: 0 0 122mm; }

@@ -65,7 +65,7 @@ export interface HowThickAnswer {
   readonly missing: number;
 }
 
-const mostRefinements = 6;
+const mostRefinements = 5;
 /** Peaks closer than half a point of moisture content, or a fifth of a point of mould index, are the same. */
 const measures = [
   { measure: "peakMoisture", same: 0.5, of: (summary: MemberSummary) => summary.peakMoisture_percent },

@@ -37,7 +37,11 @@ export const joined = (...phrases: readonly Phrase[]): Phrase =>
 
 /** The sentence in the units asked for. */
 export const say = (words: Phrase, units: UnitSystem): string =>
-  words.map((part) => (typeof part === "string" ? part : sayAmount(part, units))).join("");
+  words
+    .map((part) => (typeof part === "string" ? part : sayAmount(part, units)))
+    .join("")
+    // An inch's own stop ends the sentence.
+    .replace(/in\.\.(?=\s|$)/g, "in.");
 
 /** One amount: temperature to 0.5 K or 1 degF, humidity to 1 %, moisture content to 1 point, boards in sixteenths of an inch. */
 export function sayAmount({ kind, value }: Amount, units: UnitSystem): string {
@@ -45,9 +49,9 @@ export function sayAmount({ kind, value }: Amount, units: UnitSystem): string {
   if (!Number.isFinite(value)) return "not known";
   switch (kind) {
     case "temperature":
-      return ip ? `${Math.round(fahrenheit(value))} °F` : `${halves(value)} °C`;
+      return ip ? `${trimmed(fahrenheit(value), 0)} °F` : `${halves(value)} °C`;
     case "temperatureDifference":
-      return ip ? `${Math.round(value * 1.8)} °F` : `${halves(value)} K`;
+      return ip ? `${trimmed(value * 1.8, 0)} °F` : `${halves(value)} K`;
     case "humidity":
     case "share":
       return `${Math.round(value * 100)} %`;

@@ -1,3 +1,4 @@
+import { vi } from "vitest";
 import {
   casesOf,
   findingsOf,
@@ -15,7 +16,8 @@ import {
 import type { HourlyLoads, WeatherYear } from "../../climate/index.ts";
 import { projectOf, type WallSpec } from "./walls.ts";
 
-/** Runs on the real engine, each distinct wall once in a test file. */
+/** Runs on the real engine, each distinct wall once in a test file. A file is a dozen or more two-year runs: minutes on a busy machine. */
+vi.setConfig({ testTimeout: 600_000, hookTimeout: 900_000 });
 
 const years = new Map<string, WeatherYear>();
 const results = new Map<string, { readonly summary: MemberSummary; readonly result: RunResult; readonly case: Case }>();

@@ -34,6 +34,11 @@ describe("amounts in the reader's units", () => {
     expect(sayAmount(amount("water", 0.05), "si")).toBe("50 g/m²");
   });
 
+  it("ends a sentence once after an inch, and writes minus as a minus", () => {
+    expect(say(phrase`Use ${amount("board", 0.0508)}.`, "ip")).toBe("Use 2 in.");
+    expect(say(phrase`It is ${amount("temperature", -18.6)}.`, "ip")).toBe("It is −1 °F.");
+  });
+
   it("says what is not known instead of NaN", () => {
     expect(say(phrase`The face is at ${amount("temperature", Number.NaN)}.`, "ip")).toBe("The face is at not known.");
   });

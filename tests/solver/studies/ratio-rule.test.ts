@@ -20,6 +20,7 @@ describe("dew-point rule by hand", () => {
         inside_m2KW: 11 * rsiPerR,
       });
       expect(fahrenheit(check.face_C)).toBeCloseTo(face_F, 6);
+      // The column prints 50 °F, off a chart in whole degrees; the formula gives 50.5.
       expect(Math.abs(fahrenheit(check.dewPoint_C) - 50)).toBeLessThan(0.6);
       expect(check.says).toBe(says);
     },
