@@ -39,7 +39,7 @@ const gradings = {
   capillary: { first_m: 0.0005, growth: 1.12 },
   thinBoard: { first_m: 0.0005, growth: 1.2 },
   dense: { first_m: 0.001, growth: 1.12 },
-  insulation: { first_m: 0.001, growth: 1.4 },
+  insulation: { first_m: 0.0015, growth: 1.5 },
   sorbingInsulation: { first_m: 0.0005, growth: 1.25 },
 } as const;
 const thinBoard_m = 0.03;
@@ -73,7 +73,7 @@ const hour_s = 3600;
 /** First slice at a wetted face as a share of that depth, its least and how slices grow from there. */
 const wettedShare = 0.25;
 const thinnestSlice_m = 2e-5;
-const wettedGrowth = 1.3;
+const wettedGrowth = 1.4;
 
 function wetted(layer: CaseLayer, usual: Grading): Grading {
   const { liquid, freeSaturation_kgm3 } = layer.material;

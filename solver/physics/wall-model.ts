@@ -59,6 +59,9 @@ export interface WallModel {
   readonly filmFrom: Float64Array;
   /** Nodes with nothing but skins around them. */
   readonly skinNodes: Int32Array;
+  /** Which solid layer each node counts with when remainders are spread; skins and air spaces count with a neighbour. */
+  readonly nodeGroup: Int32Array;
+  readonly groups: number;
   readonly sources: WallSources;
 }
 
@@ -138,8 +141,19 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     filmFrom: Float64Array.from(filmNodes, (node) => from[node]!),
     skinNodes: Int32Array.from(from.keys()).filter((node) => !slotNode.includes(node)),
     ...flatTables(tables, slotTable),
+    ...solidGroups(aCase, grid),
     sources: wallSources(aCase, grid),
   };
+}
+
+function solidGroups(aCase: Case, grid: Grid) {
+  const nodeGroup = new Int32Array(grid.depth_m.length);
+  let group = -1;
+  aCase.layers.forEach((layer, index) => {
+    if (layer.material.kind === "bulk" && layer.thickness_m > 0) group++;
+    for (let i = grid.firstNode[index]!; i <= grid.lastNode[index]!; i++) nodeGroup[i] = Math.max(group, 0);
+  });
+  return { nodeGroup, groups: Math.max(group + 1, 1) };
 }
 
 function flatTables(tables: readonly PropertyTable[], slotTable: readonly number[]) {

@@ -10,7 +10,7 @@ import type { WallModel } from "../physics/wall-model.ts";
  * Source: R. Alexander, SIAM J. Numer. Anal. 14 (1977) 1006-1021; gamma = 1 - 1/sqrt(2).
  *
  * Heat and moisture are solved together in each stage by Newton's method. What is stepped is the stored enthalpy and water. The
- * iteration ends when it is close, not when it is exact: what it leaves over of the whole wall's balance is spread over the nodes
+ * iteration ends when it is close, not when it is exact: what it leaves over of a layer's balance is spread over that layer's nodes
  * by their capacity and so carried into the next step, never lost. (Carried node by node it would upset thin slices when the
  * next step is much shorter.)
  */
@@ -54,7 +54,7 @@ export interface Tolerance {
 }
 
 /** Of a run that asks for none. */
-export const defaultTolerance = 1e-3;
+export const defaultTolerance = 2e-3;
 
 /** Allowed local error of a step, scaled by one number. */
 export function toleranceOf(scale: number): Tolerance {
@@ -95,6 +95,8 @@ export interface Stepper {
   readonly trialStored: Float64Array;
   readonly rate1: Float64Array;
   readonly change: Float64Array;
+  /** Per solid layer: heat and water left over, and capacities. */
+  readonly leftOver: Float64Array;
   readonly step: Float64Array;
   iterations: number;
   /** Factor of the rates for which the system was last factored. */
@@ -140,6 +142,7 @@ export function stepper(
     trialStored: vector(),
     rate1: vector(),
     change: vector(),
+    leftOver: new Float64Array(4 * wall.groups),
     step: vector(),
     iterations: 0,
     factoredFor: 0,
@@ -183,22 +186,24 @@ export function tryStep(s: Stepper, k: number, tau0: number, tau1: number, h: nu
 
 /** Makes the trial state the accepted one. */
 export function accept(s: Stepper, h: number): void {
-  const { work, wall, x, stored, trial, trialStored } = s;
-  let heat = 0;
-  let water = 0;
-  let heatCapacity = 0;
-  let waterCapacity = 0;
-  for (let i = 0, k = 0; i < 2 * wall.nodes; i += 2, k += 4) {
-    heat += trialStored[i]! - work.stored[i]!;
-    water += trialStored[i + 1]! - work.stored[i + 1]!;
-    heatCapacity += work.capacity[k]!;
-    waterCapacity += work.capacity[k + 3]!;
+  const { work, wall, x, stored, trial, trialStored, leftOver } = s;
+  const { nodeGroup } = wall;
+  leftOver.fill(0);
+  for (let i = 0, k = 0, node = 0; node < wall.nodes; i += 2, k += 4, node++) {
+    const g = 4 * nodeGroup[node]!;
+    leftOver[g]! += trialStored[i]! - work.stored[i]!;
+    leftOver[g + 1]! += trialStored[i + 1]! - work.stored[i + 1]!;
+    leftOver[g + 2]! += work.capacity[k]!;
+    leftOver[g + 3]! += work.capacity[k + 3]!;
   }
-  const heatShare = wall.physics.heat && heatCapacity > 0 ? heat / heatCapacity : 0;
-  const waterShare = wall.physics.moisture && waterCapacity > 0 ? water / waterCapacity : 0;
-  for (let i = 0, k = 0; i < 2 * wall.nodes; i += 2, k += 4) {
-    stored[i] = work.stored[i]! + heatShare * work.capacity[k]!;
-    stored[i + 1] = work.stored[i + 1]! + waterShare * work.capacity[k + 3]!;
+  for (let g = 0; g < leftOver.length; g += 4) {
+    leftOver[g] = wall.physics.heat && leftOver[g + 2]! > 0 ? leftOver[g]! / leftOver[g + 2]! : 0;
+    leftOver[g + 1] = wall.physics.moisture && leftOver[g + 3]! > 0 ? leftOver[g + 1]! / leftOver[g + 3]! : 0;
+  }
+  for (let i = 0, k = 0, node = 0; node < wall.nodes; i += 2, k += 4, node++) {
+    const g = 4 * nodeGroup[node]!;
+    stored[i] = work.stored[i]! + leftOver[g]! * work.capacity[k]!;
+    stored[i + 1] = work.stored[i + 1]! + leftOver[g + 1]! * work.capacity[k + 3]!;
     s.step[i] = (trial[i]! - x[i]!) / h;
     s.step[i + 1] = (trial[i + 1]! - x[i + 1]!) / h;
   }
@@ -275,8 +280,7 @@ function solveStage(s: Stepper, factorOfRate: number, last: boolean): boolean {
         ? 3 * moved
         : (moved * contraction) / Math.max(1 - contraction, 1e-3);
     close = cut === 1 && toCome < 1;
-    fresh = cut < 1 || (!close && (fresh || contraction > wellContracting));
-    if (close) fresh = false;
+    fresh = cut < 1 || (!close && iteration > 0 && contraction > wellContracting);
   }
   return failed(s, Math.max(s.troubleNode, 0), "heat and moisture did not come to agree");
 }

@@ -85,3 +85,11 @@ export { swapsOf, whichSwaps, type Swap, type SwapRow, type SwapsAnswer } from "
 export { permeance_kgm2sPa, ratedConductivity_WmK } from "./material-figures.ts";
 export type { ThicknessHeld, ThicknessNeed, ThicknessPoint } from "./thickness-root.ts";
 export { codeRowOf } from "./code-row.ts";
+export {
+  publishedChecks,
+  runLabProject,
+  runPublishedCheck,
+  type CheckRow,
+  type PublishedCheck,
+  type PublishedCheckResult,
+} from "./published-checks/index.ts";

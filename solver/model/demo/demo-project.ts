@@ -55,7 +55,6 @@ export const demoProject: Project = {
       solarAbsorptance: 0.6,
       longwaveEmissivity: 0.9,
     },
-    rain: { leakShare: 0.01, leakTo: "sheathing" },
   },
   indoor: {
     method: "seasonal",
