@@ -234,7 +234,11 @@ describe("findings of a run", () => {
   it("speaks of hours, not of dates and rooms, in a laboratory", () => {
     const face = { temperature_C: 20, relativeHumidity: 0.8, heatFilm_Wm2K: 8, vapourFilm_kgm2sPa: 1e-8 };
     const lab = caseOf(frameLayers(), {
-      exposure: { kind: "lab", lab: { outside: face, inside: face, duration_h: 1000, initialTemperature_C: 20 }, air: null },
+      exposure: {
+        kind: "lab",
+        lab: { outside: face, inside: face, duration_h: 1000, initialTemperature_C: 20 },
+        air: null,
+      },
     });
     const run = resultOf(lab, swinging(7, 14, 6, 0.72), { judgedFrom: 0, judgedHours: 1000, hours: 1000 });
     const findings = findingsOf(lab, run);
