@@ -37,7 +37,7 @@ interface Grading {
  */
 const gradings = {
   capillary: { first_m: 0.0005, growth: 1.12 },
-  thinBoard: { first_m: 0.0005, growth: 1.2 },
+  thinBoard: { first_m: 0.0004, growth: 1.2 },
   dense: { first_m: 0.001, growth: 1.12 },
   insulation: { first_m: 0.0015, growth: 1.5 },
   sorbingInsulation: { first_m: 0.0005, growth: 1.25 },

@@ -27,8 +27,8 @@ const afterJump = 0.1;
 
 const mostIterations = 14;
 /** A change of an iterate under this ends the iteration: the next one would be its square. */
-const settledTemperature_K = 2e-3;
-const settledPotential = 1e-3;
+const settledTemperature_K = 2e-4;
+const settledPotential = 2.5e-5;
 /**
  * The last step of a run goes on until its remainder is this small in every node: the books then show the balance and not the
  * last remainder.
@@ -54,7 +54,7 @@ export interface Tolerance {
 }
 
 /** Of a run that asks for none. */
-export const defaultTolerance = 2e-3;
+export const defaultTolerance = 1e-3;
 
 /** Allowed local error of a step, scaled by one number. */
 export function toleranceOf(scale: number): Tolerance {
@@ -62,7 +62,7 @@ export function toleranceOf(scale: number): Tolerance {
     temperature_K: 40 * scale,
     humidity: 4 * scale,
     water: 10 * scale,
-    settling: Math.min(1, scale / defaultTolerance),
+    settling: Math.max(0.2, Math.min(1, scale / defaultTolerance)),
   };
 }
 

@@ -50,7 +50,11 @@ test.each([
   ["a missing thickness", (file: Loose) => delete layer(file, 0)["thickness_m"], "thickness is missing"],
   ["an unknown material", (file: Loose) => (layer(file, 3)["material"] = "osb_11"), "not in the catalogue"],
   ["a leak to nowhere", (file: Loose) => (file["options"][0].paths[0].leaks[0].to = "attic"), "no layer of this path"],
-  ["rain that leaks to nowhere", (file: Loose) => (file["site"].rain.leakTo = "attic"), "no layer of any path"],
+  [
+    "rain that leaks to nowhere",
+    (file: Loose) => (file["site"].rain = { leakShare: 0.01, leakTo: "attic" }),
+    "no layer of any path",
+  ],
   ["shares that do not add up", (file: Loose) => (file["options"][0].paths[0].areaShare = 0.9), "add up to 1.150"],
   ["a probe beyond the wall", (file: Loose) => (file["options"][0].paths[0].probes = [{ depth_m: 1 }]), "the wall is"],
   ["two layers of one id", (file: Loose) => (layer(file, 1)["id"] = "cladding"), "used by two layers"],
