@@ -62,7 +62,7 @@ export function toleranceOf(scale: number): Tolerance {
     temperature_K: 40 * scale,
     humidity: 4 * scale,
     water: 10 * scale,
-    settling: Math.max(0.2, Math.min(1, scale / defaultTolerance)),
+    settling: Math.min(1, scale / defaultTolerance),
   };
 }
 
@@ -270,7 +270,11 @@ function solveStage(s: Stepper, factorOfRate: number, last: boolean): boolean {
     }
     const cut = Math.min(1, longestTemperature_K / largestT, longestPotential / largestTheta);
     for (let i = 0; i < size; i++) trial[i]! += cut * change[i]!;
-    const moved = Math.max(largestT / settledTemperature_K, largestTheta / settledPotential) / s.tolerance.settling;
+    const { settling } = s.tolerance;
+    const moved = Math.max(
+      largestT / Math.max(settledTemperature_K * settling, 2e-5),
+      largestTheta / Math.max(settledPotential * settling, 1e-5),
+    );
     const contraction = moved / before;
     before = moved;
     // What is still to come: the rest of a geometric series; Newton's own steps shrink faster than that.
