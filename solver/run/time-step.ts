@@ -272,8 +272,8 @@ function solveStage(s: Stepper, factorOfRate: number, last: boolean): boolean {
     for (let i = 0; i < size; i++) trial[i]! += cut * change[i]!;
     const { settling } = s.tolerance;
     const moved = Math.max(
-      largestT / Math.max(settledTemperature_K * settling, 2e-5),
-      largestTheta / Math.max(settledPotential * settling, 1e-5),
+      largestT / Math.max(settledTemperature_K * settling, 1e-5),
+      largestTheta / Math.max(settledPotential * settling, 5e-6),
     );
     const contraction = moved / before;
     before = moved;
