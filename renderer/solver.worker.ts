@@ -1,10 +1,19 @@
 import * as Comlink from "comlink";
-import type { WeatherYear } from "../climate/index.ts";
-import { loadsOf, simulate, weatherOf, type Case } from "../solver/index.ts";
+import type { HourlyLoads, Issue, WeatherYear } from "../climate/index.ts";
+import {
+  findingsOf,
+  loadsOf,
+  monthlyAir,
+  simulate,
+  summarise,
+  weatherOf,
+  type Case,
+  type RunResult,
+} from "../solver/index.ts";
 import { surveyExposure } from "./exposure/survey.ts";
 import { messageTurns } from "./solver-pool/message-turn.ts";
 import { transferablesOf } from "./solver-pool/transferables.ts";
-import type { RunOutcome, SolverWorker } from "./solver-pool/worker-contract.ts";
+import type { RunOutcome, SolverWorker, SummaryOutcome } from "./solver-pool/worker-contract.ts";
 
 const files: Record<string, string> = {};
 const stopped = new Set<number>();
@@ -19,9 +28,20 @@ const worker: SolverWorker = {
   },
 
   async run(id, aCase, onProgress) {
-    const outcome = await march(id, aCase, onProgress);
-    stopped.delete(id);
+    const marched = await march(id, aCase, onProgress);
+    const outcome: RunOutcome = marched.kind === "issues" ? marched : { kind: "result", result: marched.result };
     return Comlink.transfer(outcome, transferablesOf(outcome));
+  },
+
+  async summarise(id, aCase): Promise<SummaryOutcome> {
+    const marched = await march(id, aCase, () => undefined);
+    if (marched.kind === "issues") return marched;
+    const { result, loads } = marched;
+    return {
+      kind: "summary",
+      summary: summarise(aCase, result, findingsOf(aCase, result, { loads })),
+      air: aCase.exposure.kind === "site" ? monthlyAir(loads) : null,
+    };
   },
 
   survey: (project) => surveyExposure(project, files),
@@ -31,7 +51,11 @@ const worker: SolverWorker = {
   },
 };
 
-async function march(id: number, aCase: Case, onProgress: (done: number, of: number) => void): Promise<RunOutcome> {
+type Marched =
+  | { readonly kind: "result"; readonly result: RunResult; readonly loads: HourlyLoads }
+  | { readonly kind: "issues"; readonly issues: readonly Issue[] };
+
+async function march(id: number, aCase: Case, onProgress: (done: number, of: number) => void): Promise<Marched> {
   const began = performance.now();
   let year: WeatherYear | null = null;
   if (aCase.exposure.kind === "site") {
@@ -54,10 +78,11 @@ async function march(id: number, aCase: Case, onProgress: (done: number, of: num
     await turn();
     step = steps.next(stopped.has(id) ? "stop" : undefined);
   }
+  stopped.delete(id);
   // The solver sees no clock; the worker does.
   const result = step.value;
   const seconds = (performance.now() - began) / 1000;
-  return { kind: "result", result: { ...result, log: { ...result.log, seconds } } };
+  return { kind: "result", result: { ...result, log: { ...result.log, seconds } }, loads: loads.value };
 }
 
 Comlink.expose(worker);

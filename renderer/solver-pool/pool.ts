@@ -1,6 +1,6 @@
 import * as Comlink from "comlink";
 import type { Case } from "../../solver/index.ts";
-import type { RunOutcome, SolverWorker } from "./worker-contract.ts";
+import type { RunOutcome, SolverWorker, SummaryOutcome } from "./worker-contract.ts";
 
 export interface Job {
   readonly case: Case;
@@ -8,9 +8,9 @@ export interface Job {
   readonly onProgress?: (done: number, of: number) => void;
 }
 
-export interface RunningJob {
+export interface RunningJob<Outcome = RunOutcome> {
   /** Rejects with `WorkerLost` if the worker died or had to be ended. */
-  readonly outcome: Promise<RunOutcome>;
+  readonly outcome: Promise<Outcome>;
   /** Waiting: it never begins, and the outcome rejects with `NeverBegun`. Running: it ends soon and keeps what it has. */
   stop(): void;
 }
@@ -32,8 +32,11 @@ interface Member {
 
 interface Entry {
   readonly id: number;
-  readonly job: Job;
-  settle: { resolve: (outcome: RunOutcome) => void; reject: (error: Error) => void };
+  readonly onStart: (() => void) | undefined;
+  readonly work: (remote: Comlink.Remote<SolverWorker>, id: number) => Promise<void>;
+  readonly reject: (error: Error) => void;
+  /** Members of a study wait until no drawn wall does. */
+  readonly urgent: boolean;
   stopAsked: boolean;
 }
 
@@ -42,7 +45,7 @@ const patience_ms = 3000;
 
 /**
  * A few solver workers with one queue. Workers are made when first needed and replaced when they die.
- * Jobs begin in the order in which they were handed in.
+ * Jobs begin in the order in which they were handed in, runs of drawn walls before members of studies.
  */
 export class SolverPool {
   readonly size: number;
@@ -62,11 +65,30 @@ export class SolverPool {
     this.files.set(name, text);
   }
 
-  run(job: Job): RunningJob {
-    let settle!: Entry["settle"];
-    const outcome = new Promise<RunOutcome>((resolve, reject) => (settle = { resolve, reject }));
-    const entry: Entry = { id: this.nextId++, job, settle, stopAsked: false };
-    this.queue.push(entry);
+  run({ case: aCase, onStart, onProgress }: Job): RunningJob {
+    return this.enqueue<RunOutcome>(true, onStart, async (remote, id) => {
+      const report = Comlink.proxy((done: number, of: number) => onProgress?.(done, of));
+      return await remote.run(id, aCase, report);
+    });
+  }
+
+  /** One member of a study: the small summary of its run. */
+  summarise({ case: aCase, onStart }: Pick<Job, "case" | "onStart">): RunningJob<SummaryOutcome> {
+    return this.enqueue<SummaryOutcome>(false, onStart, async (remote, id) => await remote.summarise(id, aCase));
+  }
+
+  private enqueue<Outcome>(
+    urgent: boolean,
+    onStart: (() => void) | undefined,
+    ask: (remote: Comlink.Remote<SolverWorker>, id: number) => Promise<Outcome>,
+  ): RunningJob<Outcome> {
+    let entry!: Entry;
+    const outcome = new Promise<Outcome>((resolve, reject) => {
+      const work: Entry["work"] = async (remote, id) => resolve(await ask(remote, id));
+      entry = { id: this.nextId++, onStart, work, reject, urgent, stopAsked: false };
+    });
+    const place = urgent ? this.queue.findIndex((waiting) => !waiting.urgent) : -1;
+    this.queue.splice(place < 0 ? this.queue.length : place, 0, entry);
     this.feed();
     return { outcome, stop: () => this.stop(entry) };
   }
@@ -77,7 +99,7 @@ export class SolverPool {
     const place = this.queue.indexOf(entry);
     if (place >= 0) {
       this.queue.splice(place, 1);
-      entry.settle.reject(new NeverBegun("the run was taken off the queue"));
+      entry.reject(new NeverBegun("the run was taken off the queue"));
       return;
     }
     const member = this.members.find((candidate) => candidate.busyWith === entry);
@@ -107,17 +129,16 @@ export class SolverPool {
 
   private async start(member: Member, entry: Entry): Promise<void> {
     member.busyWith = entry;
-    entry.job.onStart?.();
+    entry.onStart?.();
     try {
       for (const [name, text] of this.files) {
         if (member.files.get(name) === text) continue;
         await member.remote.keepFile(name, text);
         member.files.set(name, text);
       }
-      const report = Comlink.proxy((done: number, of: number) => entry.job.onProgress?.(done, of));
-      entry.settle.resolve(await member.remote.run(entry.id, entry.job.case, report));
+      await entry.work(member.remote, entry.id);
     } catch (error) {
-      entry.settle.reject(error instanceof Error ? error : new Error(String(error)));
+      entry.reject(error instanceof Error ? error : new Error(String(error)));
     }
     if (member.busyWith === entry) member.busyWith = null;
     this.feed();
@@ -130,7 +151,7 @@ export class SolverPool {
     const entry = member.busyWith;
     member.busyWith = null;
     member.worker.terminate();
-    entry?.settle.reject(new WorkerLost(`the solver's worker ended: ${reason || "no reason given"}`));
+    entry?.reject(new WorkerLost(`the solver's worker ended: ${reason || "no reason given"}`));
     this.feed();
   }
 }

@@ -1,5 +1,5 @@
 import type { Issue } from "../../climate/index.ts";
-import type { Case, Project, RunResult } from "../../solver/index.ts";
+import type { Case, MemberSummary, MonthlyAir, Project, RunResult } from "../../solver/index.ts";
 import type { SurveyOutcome } from "../exposure/survey.ts";
 
 /** What came of one run: a result (finished, stopped or failed in mid-run), or the reasons why it could not begin. */
@@ -7,11 +7,18 @@ export type RunOutcome =
   | { readonly kind: "result"; readonly result: RunResult }
   | { readonly kind: "issues"; readonly issues: readonly Issue[] };
 
+/** What came of one member of a study. `air`: monthly means of the place and the room; null in a laboratory. */
+export type SummaryOutcome =
+  | { readonly kind: "summary"; readonly summary: MemberSummary; readonly air: MonthlyAir | null }
+  | { readonly kind: "issues"; readonly issues: readonly Issue[] };
+
 /** The face a solver worker shows to the page, carried by Comlink. */
 export interface SolverWorker {
   /** Keeps the text of a weather or logger file for later runs. */
   keepFile(name: string, text: string): void;
   run(id: number, aCase: Case, onProgress: (done: number, of: number) => void): Promise<RunOutcome>;
+  /** Runs a case as a member of a study: its series stay here, only a summary leaves. */
+  summarise(id: number, aCase: Case): Promise<SummaryOutcome>;
   /** Weather and room of a project, day by day. */
   survey(project: Project): SurveyOutcome;
   /** Ends run `id` at its next pause and keeps what was computed. */
