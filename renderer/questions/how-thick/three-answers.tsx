@@ -1,0 +1,66 @@
+import { say, type HowThickAnswer } from "../../../solver/index.ts";
+import type { Units } from "../../state/index.ts";
+import { Sentence, share } from "../../units/index.ts";
+import { thicknessText } from "./curve-chart.ts";
+import { unitSystem } from "./view-model.ts";
+
+/** This run, the code table and the dew point by hand, and why they differ. */
+export function ThreeAnswers({
+  answer,
+  zone,
+  units,
+}: {
+  answer: HowThickAnswer;
+  zone: string | undefined;
+  units: Units;
+}) {
+  const { code, ratioRule, why } = answer.beside;
+  const rows: readonly (readonly [string, string, string])[] = [
+    [
+      "This run",
+      answer.needed_m === null ? "none does" : answer.needed_m === 0 ? "none" : thicknessText(answer.needed_m, units),
+      `a year of hours, storage and drying${ratioRule ? `, ${share(ratioRule.winter.roomHumidity)} in winter` : ""}`,
+    ],
+    [
+      "Code table",
+      code === null ? "no row" : thicknessText(code.thickness_m, units),
+      code === null ? "nothing is asked here" : `one row for all of zone ${(zone ?? "").replace(/[AB]$/, "")}`,
+    ],
+    [
+      "Dew point by hand",
+      ratioRule === null
+        ? "—"
+        : Number.isFinite(ratioRule.thickness_m)
+          ? thicknessText(ratioRule.thickness_m, units)
+          : "none does",
+      "steady winter mean, no storage",
+    ],
+  ];
+  // What the row of the hand rule says already needs no sentence.
+  const reasons = why
+    .map((phrase) => say(phrase, unitSystem(units)))
+    .filter((text) => !text.startsWith("The dew-point rule by hand is"));
+  return (
+    <section className="side-part">
+      <div className="head">
+        <h2>Three answers, and why they differ</h2>
+      </div>
+      <table className="side-table answers-table">
+        <tbody>
+          {rows.map(([name, value, words], index) => (
+            <tr key={name} className={index === 0 ? "strong-row" : ""}>
+              <th scope="row">{name}</th>
+              <td className="figure-cell">{value}</td>
+              <td className="row-words secondary">{words}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {reasons.length > 0 && (
+        <p className="why">
+          <Sentence text={reasons.join(" ")} />
+        </p>
+      )}
+    </section>
+  );
+}
