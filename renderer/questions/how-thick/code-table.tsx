@@ -58,7 +58,7 @@ export function CodeTable({ edition, zone, stud, board, units }: CodeTableProps)
                 <td className="row-words">
                   {here && meets !== null && (
                     <Sentence
-                      text={`${board.words}, ${value(board.resistance_m2KW)}, ${meets ? "meets it" : "does not"}`}
+                      text={`${board.words}, ${resistanceText(board.resistance_m2KW, units)}, ${meets ? "meets it" : "does not"}`}
                     />
                   )}
                 </td>

@@ -8,6 +8,7 @@ import {
   type Frame,
   type Shape,
 } from "../../plots/chart-layout.ts";
+import { placeLabels, wordsWidth } from "../../plots/label-places.ts";
 import { niceRange } from "../../plots/nice-range.ts";
 import type { PlotData, PlotLayout } from "../../plots/plot.tsx";
 import type { ChartTokens } from "../../plots/tokens.ts";
@@ -54,8 +55,16 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
   const needed_m = input.needed_m !== null && input.needed_m > 0 && limit !== null ? input.needed_m : null;
   const marginAt = foot + 0.09 * (range.to - foot);
   const hair = { color: tokens.hair2, width: 1 };
-  const line = (x0: number, x1: number, y0: number, y1: number, style: object): Shape =>
-    ({ type: "line", xref: "x", yref: "y", x0, x1, y0, y1, line: style });
+  const line = (x0: number, x1: number, y0: number, y1: number, style: object): Shape => ({
+    type: "line",
+    xref: "x",
+    yref: "y",
+    x0,
+    x1,
+    y0,
+    y1,
+    line: style,
+  });
   const tick_m = units === "si" ? 0.025 : metrePerInch;
   const ticks = Array.from({ length: Math.floor(axis_m / tick_m + 1e-6) + 1 }, (_, index) => index * tick_m);
   const top = resistanceTicks(input);
@@ -105,22 +114,12 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
       ? [line(needed_m, board.thickness_m, marginAt, marginAt, { color: tokens.ink, width: 1 })]
       : []),
   ];
-  const last = points.at(-1);
+  const rising = (points.at(-1)?.measured ?? 0) > (points[0]?.measured ?? 0);
+  const note = { family: tokens.font, size: tokens.note_px, color: tokens.ink2 };
+  const bold = (color: string) => ({ family: tokens.font, size: tokens.label_px, color, weight: 600 });
   const annotations: Annotation[] = [
     ...top.map(({ at_m, text }) =>
-      word(
-        tokens,
-        text,
-        {
-          x: at_m,
-          yref: "paper",
-          y: 1,
-          yanchor: "bottom",
-          yshift: 2,
-          font: { family: tokens.font, size: tokens.note_px, color: tokens.ink2 },
-        },
-        false,
-      ),
+      word(tokens, text, { x: at_m, yref: "paper", y: 1, yanchor: "bottom", yshift: 2, font: note }, false),
     ),
     ...(limit === null
       ? []
@@ -132,19 +131,20 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
             y: y(limit),
             yanchor: "bottom",
             yshift: 1,
-            font: { family: tokens.font, size: tokens.label_px, color: tokens.ink2, weight: 600 },
+            font: bold(tokens.ink2),
           }),
         ]),
+    // Left of its mark on the side that the curve leaves free; the board stands right of it.
     ...(needed_m === null || limit === null
       ? []
       : [
           word(tokens, `${thicknessText(needed_m, units)} needed`, {
             x: needed_m,
-            xanchor: "left",
-            xshift: 8,
+            xanchor: needed_m < 0.22 * axis_m && !rising ? "left" : "right",
+            xshift: needed_m < 0.22 * axis_m && !rising ? 8 : -8,
             y: y(limit),
-            yanchor: "bottom",
-            yshift: 2,
+            yanchor: rising || needed_m < 0.22 * axis_m ? "bottom" : "top",
+            yshift: rising || needed_m < 0.22 * axis_m ? 3 : -3,
           }),
         ]),
     ...(board
@@ -154,13 +154,9 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
             xanchor: "left",
             xshift: 8,
             y: y(board.measured),
-            yanchor:
-              limit !== null &&
-              Math.abs(y(board.measured) - y(limit)) < 0.08 * (range.to - foot) &&
-              board.measured < limit
-                ? "top"
-                : "bottom",
-            font: { family: tokens.font, size: tokens.label_px, color: tokens.pencil, weight: 600 },
+            yanchor: rising ? "top" : "bottom",
+            yshift: rising ? -2 : 2,
+            font: bold(tokens.pencil),
           }),
         ]
       : []),
@@ -177,7 +173,7 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
               y: 1,
               yanchor: "top",
               yshift: -2,
-              font: { family: tokens.font, size: tokens.note_px, color: tokens.ink2 },
+              font: note,
             },
             false,
           ),
@@ -186,43 +182,15 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
     ...(needed_m !== null && board && board.thickness_m > needed_m
       ? [
           word(tokens, thicknessText(board.thickness_m - needed_m, units), {
-            x: (needed_m + board.thickness_m) / 2,
+            x: board.thickness_m,
+            xanchor: "left",
+            xshift: 8,
             y: marginAt,
-            yanchor: "bottom",
-            yshift: 1,
+            yanchor: "middle",
           }),
         ]
       : []),
-    ...(last
-      ? [
-          word(tokens, input.words, {
-            x: last.thickness_m,
-            xanchor: "right",
-            y: y(last.measured),
-            yanchor: "top",
-            yshift: -3,
-          }),
-        ]
-      : []),
-    ...beside.flatMap(({ words, side, points: own }) => {
-      const end = own.at(-1);
-      return end
-        ? [
-            word(tokens, words, {
-              x: end.thickness_m,
-              xanchor: "right",
-              y: y(end.measured),
-              yanchor: side === "damper" ? "bottom" : "top",
-              font: {
-                family: tokens.font,
-                size: tokens.label_px,
-                color: side === "damper" ? tokens.inside : tokens.outside,
-                weight: 600,
-              },
-            }),
-          ]
-        : [];
-    }),
+    ...lineWords(input, range.to + room, foot),
   ];
   return {
     data,
@@ -254,6 +222,72 @@ export function curveChart(input: CurveInput): { readonly data: PlotData[]; read
       annotations,
     },
   };
+}
+
+/** Words on the lines, each on its own, clear of the others and of the limit's. */
+function lineWords(input: CurveInput, from: number, to: number): Annotation[] {
+  const { kind, points, beside, limit, units, tokens, frame, axis_m, board_m } = input;
+  const { shown } = kindWords(kind);
+  const width = Math.max(1, frame.width - frame.left - frame.right);
+  const height = Math.max(1, frame.height - frame.top - frame.bottom);
+  const xOf = (thickness_m: number): number => (thickness_m / axis_m) * width;
+  const yOf = (value: number): number => ((from - shown(value, units)) / (from - to)) * height;
+  const lines = [
+    { words: input.words, color: tokens.ink, points },
+    ...beside.map((line) => ({
+      words: line.words,
+      color: line.side === "damper" ? tokens.inside : tokens.outside,
+      points: line.points,
+    })),
+  ].filter((line) => line.points.length > 1);
+  const tracks = lines.map((line) => {
+    const steps = Array.from({ length: 80 }, (_, index) => (index / 79) * line.points.at(-1)!.thickness_m);
+    return {
+      x: steps.map(xOf),
+      y: steps.map((thickness_m) => yOf(between(line.points, thickness_m))),
+      width: wordsWidth(line.words, tokens.label_px),
+    };
+  });
+  const chosen = points.find(({ thickness_m }) => Math.abs(thickness_m - board_m) < 1e-4);
+  const taken = [
+    {
+      left: xOf(input.needed_m ?? 0) - 110,
+      right: xOf(input.needed_m ?? 0),
+      top: yOf(limit ?? 0) - 18,
+      bottom: yOf(limit ?? 0) + 18,
+    },
+    { left: width - 90, right: width, top: yOf(limit ?? 0) - 16, bottom: yOf(limit ?? 0) },
+    ...(chosen
+      ? [
+          {
+            left: xOf(board_m) - 6,
+            right: xOf(board_m) + 60,
+            top: yOf(chosen.measured) - 20,
+            bottom: yOf(chosen.measured) + 20,
+          },
+        ]
+      : []),
+  ];
+  const places = placeLabels(tracks, { left: 0, right: width, top: 0, bottom: height }, tokens.label_px, taken);
+  return lines.map(({ words, color }, index) =>
+    word(tokens, words, {
+      xref: "paper",
+      yref: "paper",
+      x: places[index]!.x / width,
+      y: 1 - places[index]!.y / height,
+      xanchor: "center",
+      yanchor: "middle",
+      font: { family: tokens.font, size: tokens.label_px, color, weight: 600 },
+    }),
+  );
+}
+
+/** Straight between the thicknesses that were run. */
+function between(points: readonly CurvePoint[], thickness_m: number): number {
+  const upper = points.findIndex((point) => point.thickness_m >= thickness_m - 1e-9);
+  if (upper <= 0) return points[Math.max(0, upper)]!.measured;
+  const [a, b] = [points[upper - 1]!, points[upper]!];
+  return a.measured + ((b.measured - a.measured) * (thickness_m - a.thickness_m)) / (b.thickness_m - a.thickness_m);
 }
 
 const tickText = (tick_m: number, index: number, units: Units): string => {

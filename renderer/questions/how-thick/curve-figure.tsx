@@ -8,6 +8,7 @@ import { useSize } from "../../plots/use-size.ts";
 import type { Units } from "../../state/index.ts";
 import { lengthFigure, lengthUnit } from "../../units/index.ts";
 import { everyKind, kindText, kindWords, worstOf } from "../parts/finding-words.ts";
+import { plainName } from "../parts/plain-name.ts";
 import { curveChart, thicknessText, type BesideLine } from "./curve-chart.ts";
 import { curveKinds, curveOf, limitOf } from "./view-model.ts";
 
@@ -69,7 +70,10 @@ export function CurveFigure(props: CurveFigureProps) {
     left,
   ]);
   const summary = answer.points.find(({ summary: each }) => worstOf(each, kind) !== null)?.summary;
-  const title = kindWords(kind).title(`${summary?.plane.layerName ?? "the plane"}'s inner face`, "sheathing");
+  const title = kindWords(kind).title(
+    `the ${plainName(summary?.plane.layerName ?? "plane")}'s inner face`,
+    "sheathing",
+  );
   const kinds = curveKinds(answer.points).filter((each) => everyKind.includes(each) || each === kind);
   return (
     <Figure
@@ -79,11 +83,14 @@ export function CurveFigure(props: CurveFigureProps) {
       fileName={`how-thick-${kind}`}
       beside={
         <select
-          className="place-select"
-          aria-label="What is drawn"
-          value={kind}
+          className="place-select other-limits"
+          aria-label={`Draw another limit; drawn now: ${kindWords(kind).short}`}
+          value=""
           onChange={(event) => onKind(event.target.value)}
         >
+          <option value="" hidden>
+            other limits
+          </option>
           {kinds.map((each) => (
             <option key={each} value={each}>
               {kindWords(each).short}

@@ -114,8 +114,9 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
   const { answer } = asked;
   const stale = asked.status === "stale";
   const boards = boardsOf(layer);
+  const complete = asked.status === "finished";
   const isThere = boardChosen !== null && boards.some((board) => Math.abs(board - boardChosen) < 1e-4);
-  const board_m = isThere ? boardChosen : firstBoard(answer, layer);
+  const board_m = isThere ? boardChosen : firstBoard(answer, layer, asked.status !== "running");
   const boardWords = shortLength(board_m, units);
   const kind =
     answer === null ? "" : answer.needs.some(({ finding }) => finding === kindChosen) ? kindChosen! : firstKind(answer);
@@ -129,7 +130,8 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
     <PageFrame
       stale={stale}
       sentence={question}
-      answer={answer === null ? null : answerWords(answer, inputs.criterion, units, asked.status === "finished")}
+      answer={answer === null ? null : answerWords(answer, inputs.criterion, units, complete)}
+      provisional={asked.status === "running"}
       state={<StudyLine asked={asked} says={`${boards.length} boards and a search between them`} />}
       left={
         <UseIt

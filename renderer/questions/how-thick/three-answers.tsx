@@ -19,7 +19,7 @@ export function ThreeAnswers({
     [
       "This run",
       answer.needed_m === null ? "none does" : answer.needed_m === 0 ? "none" : thicknessText(answer.needed_m, units),
-      `a year of hours, storage and drying${ratioRule ? `, ${share(ratioRule.winter.roomHumidity)} in winter` : ""}`,
+      runWords(answer, units),
     ],
     [
       "Code table",
@@ -63,4 +63,13 @@ export function ThreeAnswers({
       )}
     </section>
   );
+}
+
+/** What stands behind the run's thickness; where none is needed, what it takes to keep every limit. */
+function runWords({ needed_m, everyFinding, beside }: HowThickAnswer, units: Units): string {
+  const every = everyFinding.needed_m;
+  if (needed_m === 0 && every !== null && every > 0)
+    return `for what decides; ${thicknessText(every, units)} keeps every limit`;
+  const room = beside.ratioRule ? `, ${share(beside.ratioRule.winter.roomHumidity)} in winter` : "";
+  return `hours of a year, storage${room}`;
 }

@@ -20,13 +20,15 @@ export const thickest_m = 0.1524;
 
 export const unitSystem = (units: Units): UnitSystem => (units === "si" ? "si" : "ip");
 
-/** The kind of finding whose curve is drawn first: the one that decides, else the one that asks for a look, else the wettest wood. */
+/** What is drawn where nothing decides: damp that lasts says most of a wall that keeps its limits. */
+const usualKinds = ["thirtyDayHumidity", "woodMoistureInnerFace", "woodMoisture"];
+
+/** The kind of finding whose curve is drawn first: the one that decides, else the usual ones. */
 export function firstKind(answer: HowThickAnswer): string {
   const { governing, outOfReach, everyFinding } = answer;
   const known = answer.needs.map(({ finding }) => finding);
-  return (
-    governing ?? outOfReach[0] ?? everyFinding.governing ?? everyFinding.outOfReach[0] ?? known[0] ?? "woodMoisture"
-  );
+  const usual = usualKinds.find((kind) => known.includes(kind));
+  return governing ?? outOfReach[0] ?? usual ?? everyFinding.governing ?? known[0] ?? "woodMoisture";
 }
 
 /** Kinds of finding that have a curve. */
@@ -71,14 +73,15 @@ export function boardWords(point: ThicknessPoint | null, kind: string, asked: re
       .map(({ id }) => id),
   );
   const figure = worst === null ? "" : kindText(kind, worst.measured, units);
-  if (broken.size === 0) return worst !== null && !worst.holds ? `${figure}, ask for a look` : figure;
+  if (broken.size === 0) return worst !== null && !worst.holds ? `${figure}, asks for a look` : figure;
   return broken.has(kind)
     ? `${figure}, over the limit`
     : `${figure}, ${broken.size === 1 ? "a limit is" : "limits are"} broken`;
 }
 
 /** The board in view when nobody has chosen one: what the answer names, else what keeps every limit, else what is drawn. */
-export function firstBoard(answer: HowThickAnswer | null, layer: CaseLayer): number {
+export function firstBoard(answer: HowThickAnswer | null, layer: CaseLayer, complete: boolean): number {
+  if (!complete) return layer.thickness_m;
   const named = answer?.board_m ?? null;
   if (named !== null && named > 0) return named;
   const every = answer?.everyFinding.board_m ?? null;

@@ -1,12 +1,15 @@
 import type { ReactNode } from "react";
 import { Sentence } from "../../units/index.ts";
 import { asDrawn, askWith, useQuestionInputs } from "../asking/question-inputs.ts";
+import { splitAnswer } from "./split-answer.ts";
 import { QuestionList } from "./question-list.tsx";
 
 interface PageFrameProps {
   readonly sentence: ReactNode;
   /** The answer, the largest words of the window; null while there is none. */
   readonly answer: string | null;
+  /** Runs are still under way: the answer may change. */
+  readonly provisional?: boolean;
   readonly state: ReactNode;
   /** Under the list of questions. */
   readonly left?: ReactNode;
@@ -17,7 +20,7 @@ interface PageFrameProps {
 }
 
 /** A question's page: the question, its answer, the picture, the tables that prove it. */
-export function PageFrame({ sentence, answer, state, left, main, side, stale }: PageFrameProps) {
+export function PageFrame({ sentence, answer, provisional, state, left, main, side, stale }: PageFrameProps) {
   const { place, humidity, paint_perm } = useQuestionInputs();
   const differs = place !== null || humidity !== null || paint_perm !== null;
   return (
@@ -30,9 +33,7 @@ export function PageFrame({ sentence, answer, state, left, main, side, stale }: 
       </div>
       <div className="questions-top" data-pane="Question and answer">
         <p className="question asked-sentence">{sentence}</p>
-        <h1 className="answer questions-answer" aria-live="polite">
-          {answer === null ? <span className="quiet">No answer yet.</span> : <Sentence text={answer} />}
-        </h1>
+        <Answer text={answer} provisional={provisional === true} />
         <div className="questions-state">
           {state}
           {differs && (
@@ -57,6 +58,30 @@ export function PageFrame({ sentence, answer, state, left, main, side, stale }: 
       <div className="questions-side" data-pane="Tables">
         {side}
       </div>
+    </div>
+  );
+}
+
+/** The first sentence is the answer; what follows it is said smaller. */
+function Answer({ text, provisional }: { text: string | null; provisional: boolean }) {
+  const { first, rest } = splitAnswer(text ?? "");
+  return (
+    <div className="questions-answer" aria-live="polite">
+      <h1 className="answer">
+        {text === null ? (
+          <span className="quiet">No answer yet.</span>
+        ) : (
+          <>
+            {provisional && <span className="quiet">So far: </span>}
+            <Sentence text={first} />
+          </>
+        )}
+      </h1>
+      {rest !== "" && (
+        <p className="answer-rest">
+          <Sentence text={rest} />
+        </p>
+      )}
     </div>
   );
 }
