@@ -81,6 +81,16 @@ describe.skipIf(!existsSync(burlington) && process.env["CI"] === undefined)("a w
     const bytes = Array.from({ length: 5000 }, (_, index) => String.fromCharCode((index * 7919) % 256)).join("");
     expectIssues(await runWith(bytes));
   });
+  test("with rain no place on earth has is read, and its rain doubted against the place's normal", async () => {
+    const flooded = epw.split("\n").map((line, index) => {
+      const cells = line.split(",");
+      if (index >= 8 && cells.length > 33) cells[33] = "5";
+      return cells.join(",");
+    });
+    const { code, out } = await wall(["weather", await fileOf("flood.epw", flooded.join("\n"))]);
+    expect(out).toMatch(/^Doubt about the rain: /m);
+    expect(code).toBe(0);
+  });
   test("is checked by the weather command alike", async () => {
     const { code, err } = await wall(["weather", await fileOf("a.epw", epw.slice(0, 200_000))]);
     expect(err).toMatch(/^Error at /m);

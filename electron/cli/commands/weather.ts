@@ -1,4 +1,4 @@
-import type { WeatherYear } from "../../../climate/index.ts";
+import { weatherReport, type WeatherReport, type WeatherYear } from "../../../climate/index.ts";
 import { weatherOf } from "../../../solver/index.ts";
 import { exit, type Command } from "../command.ts";
 import { readInput } from "../read-input.ts";
@@ -33,7 +33,9 @@ function facts(series: Float64Array): { min: number; mean: number; max: number; 
 function yearJson(year: WeatherYear): object {
   const { place, kind, label, sha256, hours, issues } = year;
   const series = Object.fromEntries(rows.map(({ what, unit, series: of }) => [what, { unit, ...facts(of(year)) }]));
-  return { format: "wallyear-weather", formatVersion: 1, label, kind, sha256, place, hours, series, issues };
+  const { columns, annual, monthly, rain, climateZone } = weatherReport(year);
+  const report = { columns, annual, monthly, rain, climateZone };
+  return { format: "wallyear-weather", formatVersion: 1, label, kind, sha256, place, hours, series, report, issues };
 }
 
 function yearText(year: WeatherYear): string {
@@ -51,7 +53,22 @@ function yearText(year: WeatherYear): string {
     const { min, mean, max } = facts(series(year));
     return `${what.padEnd(20)}${figure(min)}${figure(mean)}${figure(max)}  ${unit}`;
   });
-  return [...head, ...body, `Rain in the year: ${facts(year.rain_mm).sum.toFixed(0)} mm`].join("\n");
+  return [...head, ...body, "", ...contents(weatherReport(year))].join("\n");
+}
+
+/** What the year contains, and what in it is doubtful. */
+function contents({ annual, rain, climateZone, columns }: WeatherReport): string[] {
+  const partial = columns.filter(({ complete }) => complete < 1);
+  const { nearest } = rain;
+  return [
+    `Degree days: heating ${annual.heating18_Kd.toFixed(0)} K d below 18 degC, cooling ${annual.cooling10_Kd.toFixed(0)} K d above 10 degC`,
+    `Climate zone by these hours: ${climateZone.computed}. ${climateZone.advice}`,
+    `Rain in the year: ${rain.total_mm.toFixed(0)} mm, ${(100 * rain.shareOfNormal).toFixed(0)} % of the normal of ${nearest.name} (${nearest.normal_mm.toFixed(0)} mm, ${nearest.distance_km.toFixed(0)} km away)`,
+    ...(rain.doubt === null ? [] : [`Doubt about the rain: ${rain.doubt}`]),
+    partial.length === 0
+      ? "Every column is complete in the source."
+      : `Not complete in the source: ${partial.map(({ title, complete }) => `${title} ${(100 * complete).toFixed(1)} %`).join(", ")}`,
+  ];
 }
 
 /** Says what a weather file, or a built-in place, holds before it is used. */
