@@ -1,72 +1,66 @@
-import { materialById, passportProperties, type CatalogueMaterial } from "../materials/index.ts";
-import { amount, endWords, say, sayAmount } from "../studies/index.ts";
+import { amount, decidingFindings, endWords, say, sayAmount } from "../studies/index.ts";
+import { inputsTable, materialsTable } from "./appendix-inputs.ts";
+import { ownCautions } from "./cautions.ts";
 import type { Block, ReportInput, ReportPage } from "./report.ts";
+import { sourcesOf } from "./sources.ts";
 
-/** Inputs with flags, findings, ranges, books, self-check, weather, versions, sources. */
+/** What the answers rest on: findings, answers of other methods, ranges, inputs with flags, sources. */
 export function appendixPage(input: ReportInput): ReportPage {
-  const closures = input.books.flatMap((book) => [book.water.closure, book.heat.closure]);
-  const worst = closures.length === 0 ? null : Math.max(...closures);
-  const blocks: Block[] = [
-    findingsTable(input),
-    ...besideBlocks(input),
-    ...whatIfBlocks(input),
-    ...humidityBlocks(input),
-    inputsTable(input),
-    materialsTable(input),
-    booksTable(input),
-    selfCheckBlock(input),
-    versionsTable(input),
-    sourcesList(input),
-  ];
+  const findings = input.options.flatMap((option) => option.paths.flatMap((path) => path.summary.findings));
+  const limited = findings.filter((finding) => finding.limit !== null && finding.holds !== null);
+  const brokenCount = limited.filter(
+    (finding) => finding.holds === false && decidingFindings.includes(finding.id),
+  ).length;
+  const held = limited.filter((finding) => finding.holds === true).length;
   return {
     reader: "appendix",
     title: "Appendix",
-    question: "What does it rest on?",
+    question: "What do the answers rest on?",
     answer:
-      worst === null
-        ? "No books were kept: nothing has been run to its end."
-        : `The books of water and heat close to ${exponent(worst)} of what moved.`,
-    blocks,
+      limited.length === 0
+        ? "No limit was judged: nothing has been run to its end."
+        : `${brokenCount === 0 ? "No limit that decides is broken." : `${brokenCount} ${brokenCount === 1 ? "limit that decides is" : "limits that decide are"} broken.`} ${held} of all ${limited.length} hold; those that do not and do not decide ask for a look.`,
+    blocks: [
+      { kind: "heading", text: "Cautions" },
+      { kind: "list", ordered: false, items: ownCautions(input) },
+      ...besideBlocks(input),
+      ...whatIfBlocks(input),
+      ...humidityBlocks(input),
+      ...findingsTables(input),
+      inputsTable(input),
+      materialsTable(input),
+      { kind: "heading", text: "Sources" },
+      { kind: "list", ordered: true, items: sourcesOf(input) },
+    ],
   };
 }
 
-const exponent = (value: number): string =>
-  value === 0
-    ? "nothing"
-    : value
-        .toExponential(0)
-        .replace("e-", " × 10⁻")
-        .replace(
-          /⁻(\d+)/,
-          (_, digits: string) => `⁻${[...digits].map((digit) => "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(digit)]).join("")}`,
-        );
+const inFew = (value: number): string => String(Number(value.toPrecision(3))).replace("-", "−");
 
-function findingsTable(input: ReportInput): Block {
-  const rows = input.options.flatMap((option) =>
-    option.paths.flatMap((path) =>
-      path.summary.findings.map((finding) => [
-        `${option.id}, ${path.case.pathName.toLowerCase()}`,
+/** One table a path: two criteria may disagree, so all stand there. */
+function findingsTables(input: ReportInput): Block[] {
+  const sources = sourcesOf(input);
+  return input.options.flatMap((option) =>
+    option.paths.map((path): Block => ({
+      kind: "table",
+      id: `findings-${option.id}-${path.case.path}`,
+      caption: `Findings ${option.id}, ${path.case.pathName.toLowerCase()}`,
+      columns: [
+        { label: "Finding" },
+        { label: "When" },
+        { label: "Limit" },
+        { label: "Margin", numeric: true },
+        { label: "Source", numeric: true },
+      ],
+      rows: path.summary.findings.map((finding) => [
         finding.statement,
-        finding.limit === null ? "" : `${finding.limit} ${finding.unit}`.trim(),
         finding.when,
-        finding.source,
+        finding.limit === null ? "" : `${inFew(finding.limit)} ${finding.unit}`.trim(),
+        finding.margin === null ? "" : inFew(finding.margin),
+        String(sources.indexOf(finding.source) + 1),
       ]),
-    ),
+    })),
   );
-  return {
-    kind: "table",
-    id: "findings",
-    caption: "Findings, every path",
-    columns: [
-      { label: "Where" },
-      { label: "Finding" },
-      { label: "Limit" },
-      { label: "When" },
-      { label: "Source of the limit" },
-    ],
-    rows,
-    note: "Two criteria may disagree; both are shown.",
-  };
 }
 
 function besideBlocks(input: ReportInput): Block[] {
@@ -145,154 +139,4 @@ function humidityBlocks(input: ReportInput): Block[] {
       note: say(answer.lead, input.units),
     },
   ];
-}
-
-function inputsTable(input: ReportInput): Block {
-  const { site, indoor, air, run, lab } = input.project;
-  const rows: string[][] = [
-    ["Weather", `${input.weather.label} (${input.weather.kind})`],
-    ["Weather, SHA-256", input.weather.sha256],
-  ];
-  if (site !== undefined) {
-    rows.push(["Climate zone", site.climateZone ?? "not given"]);
-    rows.push([
-      "Face",
-      `azimuth ${site.face.azimuth_deg}°, tilt ${site.face.tilt_deg}°, solar absorptance ${site.face.solarAbsorptance}, emissivity ${site.face.longwaveEmissivity}`,
-    ]);
-    rows.push([
-      "Rain that leaks in",
-      site.rain?.leakShare === undefined
-        ? "none given"
-        : `${Number((site.rain.leakShare * 100).toPrecision(3))} % of what hits the face`,
-    ]);
-  }
-  if (lab !== undefined) rows.push(["Faces", "laboratory faces from the project's own tables"]);
-  if (indoor !== undefined)
-    rows.push([
-      "Room",
-      Object.entries(indoor)
-        .map(([key, value]) => `${key} ${JSON.stringify(value).replace(/"/g, "")}`)
-        .join(", "),
-    ]);
-  rows.push(["Air tightness", air === undefined ? "not given" : `${air.ach50} per hour at 50 Pa`]);
-  rows.push([
-    "Run",
-    `from ${run.start}, ${run.years} years, start state ${typeof run.initial === "string" ? run.initial : `${run.initial.relativeHumidity * 100} % RH`}`,
-  ]);
-  for (const option of input.options)
-    for (const path of option.paths)
-      for (const leak of path.case.leaks)
-        rows.push([
-          `Air leak, ${option.id}, ${path.case.pathName.toLowerCase()}`,
-          `to ${leak.to}, ${leak.flow_m3hm2 === "driven" ? "driven by wind, stack and fan" : sayAmount(amount("flow", leak.flow_m3hm2), input.units)}`,
-        ]);
-  return { kind: "table", id: "inputs", caption: "Inputs", columns: [{ label: "What" }, { label: "Value" }], rows };
-}
-
-const catalogued = (input: ReportInput): readonly CatalogueMaterial[] => {
-  const ids = new Set(
-    input.options.flatMap((option) =>
-      option.paths.flatMap((path) => path.case.layers.map((layer) => layer.material.id)),
-    ),
-  );
-  return [...ids].flatMap((id) => materialById(id) ?? []);
-};
-
-function materialsTable(input: ReportInput): Block {
-  const rows = catalogued(input).map((material) => [
-    material.name,
-    material.confidence,
-    ...[
-      passportProperties
-        .flatMap((property) =>
-          material.passport[property] === undefined
-            ? []
-            : [
-                `${property} ${material.passport[property].flag}${material.passport[property].range === null ? "" : ` (${material.passport[property].range})`}`,
-              ],
-        )
-        .join("; "),
-    ],
-  ]);
-  const known = new Set(catalogued(input).map((material) => material.id));
-  const own = [
-    ...new Map(
-      input.options
-        .flatMap((option) => option.paths.flatMap((path) => path.case.layers))
-        .filter((layer) => !known.has(layer.material.id))
-        .map((layer) => [layer.material.id, layer.name]),
-    ).values(),
-  ];
-  return {
-    kind: "table",
-    id: "materials",
-    caption: "Materials: how each figure is known",
-    columns: [{ label: "Material" }, { label: "Confidence" }, { label: "Figures, flag and spread" }],
-    rows: [...rows, ...own.map((name) => [name, "user", "USER: written in the project"])],
-    note: "SEEN: read in the source. COMPUTED: worked out. MEMORY: recalled, to be checked before it is relied on. ASSUMED: a rule of ours.",
-  };
-}
-
-function booksTable(input: ReportInput): Block {
-  return {
-    kind: "table",
-    id: "books",
-    caption: "Books of each run: whole run, kg/m² and MJ/m²",
-    columns: [
-      { label: "Run" },
-      { label: "Water in", numeric: true },
-      { label: "out", numeric: true },
-      { label: "stored", numeric: true },
-      { label: "closure", numeric: true },
-      { label: "Heat closure", numeric: true },
-      { label: "Cells and steps", numeric: true },
-    ],
-    rows: input.books.map((book) => [
-      `${book.option}, ${book.path}`,
-      book.water.in.toFixed(2),
-      book.water.out.toFixed(2),
-      book.water.stored.toFixed(3),
-      book.water.closure.toExponential(0),
-      book.heat.closure.toExponential(0),
-      `${book.log.cells}, ${book.log.steps}`,
-    ]),
-  };
-}
-
-function selfCheckBlock(input: ReportInput): Block {
-  if (input.selfCheck === null)
-    return {
-      kind: "paragraph",
-      tone: "note",
-      text: "The self-check, a rerun on a grid twice as fine and at a tighter tolerance, was not asked for.",
-    };
-  return {
-    kind: "table",
-    id: "self-check",
-    caption: "Self-check: a rerun on a finer grid and tighter tolerance differs by",
-    columns: [{ label: "Quantity" }, { label: "Largest difference", numeric: true }],
-    rows: input.selfCheck.map((row) => [row.what, row.difference]),
-  };
-}
-
-const versionsTable = (input: ReportInput): Block => ({
-  kind: "table",
-  id: "versions",
-  caption: "Versions",
-  columns: [{ label: "What" }, { label: "Version" }],
-  rows: Object.entries(input.versions).map(([what, version]) => [what, version]),
-});
-
-function sourcesList(input: ReportInput): Block {
-  const ofMaterials = catalogued(input).flatMap((material) =>
-    passportProperties.flatMap((property) => material.passport[property]?.sources ?? []),
-  );
-  const ofFindings = input.options.flatMap((option) =>
-    option.paths.flatMap((path) => path.summary.findings.map((finding) => finding.source)),
-  );
-  return {
-    kind: "list",
-    ordered: false,
-    items: [...new Set([...ofFindings, ...ofMaterials])].sort().map((source) => `Source: ${source}`),
-  };
 }

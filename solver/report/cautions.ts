@@ -1,18 +1,27 @@
 import type { ReportInput } from "./report.ts";
 import { exteriorInsulation } from "../studies/index.ts";
 
-/** What stands on each page. */
-export const standingCautions: readonly string[] = [
+const always: readonly string[] = [
   "An estimate: one line through the wall, one year of weather at a time. Local codes and a licensed designer decide.",
-  "Mould, rot, corrosion and frost hurt people and buildings. Where people are ill or wood is soft, have it opened and looked at.",
-  "Not modelled: corners, stud edges, bolts, air loops, water that runs down or sideways. 1 kg at one spot is not 1 kg on every square metre.",
+  "Mould, rot, corrosion and frost hurt people and buildings: where people are ill or wood is soft, have the wall opened.",
+  "Not modelled: corners, stud edges, bolts, air loops, water that runs down or sideways.",
 ];
+
+/** What stands on every sheet. */
+export function standingCautions(input: ReportInput): readonly string[] {
+  return input.weather.kind === "synthetic"
+    ? [...always, "The weather is synthetic, made from monthly figures; no storm or cold spell in it happened."]
+    : always;
+}
 
 /** Cautions of this wall: what its paths, weather and inputs cannot say. */
 export function cautionsOf(input: ReportInput): readonly string[] {
-  const cautions = [...standingCautions];
-  if (input.weather.kind === "synthetic")
-    cautions.push("The weather is synthetic, made from monthly figures; no storm or cold spell in it happened.");
+  return [...standingCautions(input), ...ownCautions(input)];
+}
+
+/** Those of this wall alone. */
+export function ownCautions(input: ReportInput): readonly string[] {
+  const cautions = ["1 kg of water at one spot is not 1 kg on every square metre."];
   const kinds = new Set(input.options.flatMap((option) => option.paths.map((path) => path.case.pathKind)));
   if (kinds.has("ledger") || kinds.has("balcony"))
     cautions.push(

@@ -1,12 +1,15 @@
-import { holdsAll, say, sayAmount, amount } from "../studies/index.ts";
+import { amount, holdsAll, say, sayAmount, shareInward } from "../studies/index.ts";
 import { drawnWall, monthName, worstPath } from "./drawn-wall.ts";
 import type { Block, ReportedOption, ReportInput, ReportPage } from "./report.ts";
 
 /** Picture and answer, in plain words. */
 export function clientPage(input: ReportInput): ReportPage {
   const drawn = input.options.slice(0, 2);
+  const thickest_m = Math.max(
+    ...drawn.map((option) => option.shown.layers.reduce((sum, layer) => sum + layer.thickness_m, 0)),
+  );
   const blocks: Block[] = [
-    { kind: "walls", scale: 5, walls: drawn.map((option) => drawnWall(option, input)) },
+    { kind: "walls", scale: scaleFor(thickest_m), walls: drawn.map((option) => drawnWall(option, input)) },
     { kind: "heading", text: "In return" },
     { kind: "list", ordered: false, items: inReturn(input, drawn[drawn.length - 1]!) },
   ];
@@ -18,6 +21,14 @@ export function clientPage(input: ReportInput): ReportPage {
     blocks,
   };
 }
+
+/** Height on paper that a section may take beside the rest of the client's sheet [m]. */
+const tallestSection_m = 0.053;
+const scales = [2, 3, 4, 5, 6, 8, 10, 15, 20, 30] as const;
+
+/** The largest drawing scale, of those in use, at which a wall fits. */
+export const scaleFor = (thickness_m: number): number =>
+  scales.find((scale) => thickness_m / scale <= tallestSection_m) ?? scales[scales.length - 1]!;
 
 /** The client's own question, else one made of what is compared. */
 export function questionOf(input: ReportInput): string {
@@ -32,7 +43,7 @@ function answerOf(input: ReportInput, drawn: readonly ReportedOption[]): string 
   if (a === undefined) throw new RangeError("a report needs at least one option");
   const verdict = (option: ReportedOption): string => {
     const broken = option.paths.filter((path) => holdsAll(path.summary) === false);
-    if (broken.length === 0) return `In ${option.id} every finding holds.`;
+    if (broken.length === 0) return `${option.id} keeps every limit that decides.`;
     const where =
       broken.length === option.paths.length
         ? ""
@@ -47,14 +58,19 @@ function answerOf(input: ReportInput, drawn: readonly ReportedOption[]): string 
     Math.abs(warmer) < 0.5
       ? `The sheathing is as warm in ${a.id} as in ${b.id}.`
       : `In ${monthName(month)} ${warmer > 0 ? b.id : a.id} keeps the wooden sheathing ${step} warmer.`;
-  return `${comparison} ${verdict(a)} ${verdict(b)}`;
+  const [ofA, ofB] = [verdict(a), verdict(b)];
+  const both =
+    ofA === verdict({ ...b, id: a.id }) && !/damp/.test(ofA) ? "Both keep every limit that decides." : `${ofA} ${ofB}`;
+  return `${comparison} ${both}`;
 }
 
 function inReturn(input: ReportInput, option: ReportedOption): string[] {
   const { answers, units } = input;
   const items: string[] = [];
   const row = answers.drying?.rows.find((each) => each.option === option.id);
-  const share = row?.inwardShare ?? null;
+  // Without a wetting test the ordinary year says it.
+  const ordinary = option.summary.sheathingBudget;
+  const share = row === undefined ? (ordinary === null ? null : shareInward(ordinary)) : row.inwardShare;
   if (share !== null && share >= 0.65)
     items.push(
       `Wall ${option.id} dries to the room: ${say([amount("share", share)], units)} of the water that leaves in spring leaves that way. Leave the room side open: paint, no plastic sheet, no vinyl paper.`,

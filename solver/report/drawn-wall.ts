@@ -21,8 +21,8 @@ const months = [
 export const monthName = (month: number): string => months[month]!;
 
 /** Depths kept of the year's picture: a printed strip shows no more. */
-const columnsOfYear = 36;
-const daysAStep = 7;
+const columnsOfYear = 40;
+const daysAStep = 3;
 
 /** The client's drawing of an option: one temperature, cups of water, a year. */
 export function drawnWall(option: ReportedOption, input: ReportInput): DrawnWall {
@@ -86,23 +86,23 @@ function cupsNote(gain: WinterGain, units: UnitSystem): string {
   return `${water} by ${monthName(gain.wettestMonth)}, ${gone}`;
 }
 
-/** The year's humidity through the wall, thinned to weeks and to equal steps of depth. */
+/** The year's humidity through the wall, thinned to steps of days and to equal steps of depth. */
 function yearOf(option: ReportedOption): DrawnWall["year"] {
   const map = option.map;
   if (map === null || map.days < daysAStep) return null;
   const depths = map.depth_m.length;
   const total = map.depth_m[depths - 1]!;
-  const weeks = Math.floor(map.days / daysAStep);
+  const steps = Math.floor(map.days / daysAStep);
   const humidity: number[] = [];
-  for (let week = 0; week < weeks; week += 1) {
+  for (let step = 0; step < steps; step += 1) {
     for (let column = 0; column < columnsOfYear; column += 1) {
       const at = nearest(map.depth_m, ((column + 0.5) / columnsOfYear) * total);
       let sum = 0;
-      for (let day = 0; day < daysAStep; day += 1) sum += map.RH[(week * daysAStep + day) * depths + at]!;
+      for (let day = 0; day < daysAStep; day += 1) sum += map.RH[(step * daysAStep + day) * depths + at]!;
       humidity.push(Math.round((sum / daysAStep) * 1000) / 1000);
     }
   }
-  return { days: weeks, columns: columnsOfYear, humidity, firstMonth: Number(option.shown.run.start.slice(0, 2)) - 1 };
+  return { days: steps, columns: columnsOfYear, humidity, firstMonth: Number(option.shown.run.start.slice(0, 2)) - 1 };
 }
 
 function nearest(rising: ArrayLike<number>, value: number): number {

@@ -2,8 +2,12 @@
 export { reportOf } from "./report-of.ts";
 export { reportInputOf, type ReportMaterials, type ReportedRun } from "./report-input-of.ts";
 export { reportHtml, type ReportDress } from "./report-html.ts";
+export { reportSheets, type ReportSheet, type SheetDress } from "./report-sheets.ts";
+export { pageRule, sheetStyle } from "./report-style.ts";
+export type { Anchor } from "./flowing.ts";
 export { reportCsv, reportText } from "./report-text.ts";
-export type { Paper } from "./report-style.ts";
+export { papers, type Paper } from "./paper.ts";
+export { readers } from "./report.ts";
 export type {
   Block,
   CodeLine,

@@ -10,7 +10,7 @@ import {
   type Project,
 } from "../model/index.ts";
 import type { RunResult } from "../run/index.ts";
-import { coldestSeason, monthlyAir, summarise, type UnitSystem } from "../studies/index.ts";
+import { amount, coldestSeason, monthlyAir, sayAmount, summarise, type UnitSystem } from "../studies/index.ts";
 import type { CodeLine, ReportedOption, ReportInput } from "./report.ts";
 
 /** One path that was run. */
@@ -85,7 +85,7 @@ export function reportInputOf(materials: ReportMaterials): ReportInput {
     codeLines: options.flatMap((option) =>
       (checks.get(option.id) ?? [])
         .filter((line) => line.subject !== "boundary")
-        .map((line) => codeLine(option.id, line)),
+        .map((line) => codeLine(option.id, line, materials.units)),
     ),
     answers: materials.answers ?? {},
     winter: {
@@ -124,11 +124,13 @@ const verdictWords: Readonly<Record<CheckLine["verdict"], string>> = {
 const inWords = (line: CheckLine): string =>
   line.remedy === null ? line.statement : `${line.statement} ${line.remedy}`;
 
-const codeLine = (option: string, line: CheckLine): CodeLine => ({
+const codeLine = (option: string, line: CheckLine, units: UnitSystem): CodeLine => ({
   option,
   subject: line.subject,
   says: verdictWords[line.verdict],
   edition: line.edition ?? "",
   where: [line.section, line.row].filter((part) => part !== null).join(", "),
-  sentence: inWords(line),
+  sentence: inWords(line).replace(/([-−]?\d+(?:\.\d+)?) degC/g, (_, degrees: string) =>
+    sayAmount(amount("temperature", Number(degrees.replace("−", "-"))), units),
+  ),
 });

@@ -1,6 +1,8 @@
+import { placeById } from "../../climate/index.ts";
 import { appendixPage } from "./appendix-page.ts";
 import { builderPage } from "./builder-page.ts";
-import { cautionsOf } from "./cautions.ts";
+import { booksPage } from "./books-page.ts";
+import { cautionsOf, standingCautions } from "./cautions.ts";
 import { clientPage } from "./client-page.ts";
 import { officialPage } from "./official-page.ts";
 import type { Report, ReportInput, TitleBlock } from "./report.ts";
@@ -15,19 +17,26 @@ export function reportOf(input: ReportInput): Report {
     units: input.units,
     titleBlock: titleBlockOf(input),
     cautions: cautionsOf(input),
+    standing: standingCautions(input),
     pages: {
       client: clientPage(input),
       official: officialPage(input),
       builder: builderPage(input),
       appendix: appendixPage(input),
+      books: booksPage(input),
     },
   };
 }
 
 function titleBlockOf(input: ReportInput): TitleBlock {
   const { site, run } = input.project;
+  const weather = site?.weather;
   const place =
-    site === undefined ? "laboratory" : String("city" in site.weather ? site.weather.city : site.weather.file);
+    weather === undefined
+      ? "laboratory"
+      : typeof weather.city === "string"
+        ? (placeById(weather.city)?.name ?? weather.city)
+        : String(weather.file);
   return {
     project: input.project.name,
     site: site?.climateZone === undefined ? place : `${place}, zone ${site.climateZone}`,

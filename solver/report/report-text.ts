@@ -1,9 +1,7 @@
-import type { Block, Reader, Report } from "./report.ts";
-
-const allPages: readonly Reader[] = ["client", "official", "builder", "appendix"];
+import { readers, type Block, type Reader, type Report } from "./report.ts";
 
 /** The report as plain text, the same content in the same order. */
-export function reportText(report: Report, pages: readonly Reader[] = allPages): string {
+export function reportText(report: Report, pages: readonly Reader[] = readers): string {
   const head = Object.entries(report.titleBlock).map(([label, value]) => `${label}: ${value}`);
   const body = pages.flatMap((reader) => {
     const page = report.pages[reader];
@@ -52,7 +50,7 @@ function aligned(rows: readonly (readonly string[])[]): string[] {
 /** Every table of the report as CSV, one after the other, each under its caption. Cells with commas, quotes or line ends are quoted (RFC 4180). */
 export function reportCsv(report: Report): string {
   const cell = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text);
-  const tables = allPages.flatMap((reader) =>
+  const tables = readers.flatMap((reader) =>
     report.pages[reader].blocks.flatMap((block) => (block.kind === "table" ? [block] : [])),
   );
   return (

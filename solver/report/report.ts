@@ -143,7 +143,9 @@ export interface DrawnWall {
   readonly yearNote: string;
 }
 
-export type Reader = "client" | "official" | "builder" | "appendix";
+export const readers = ["client", "official", "builder", "appendix", "books"] as const;
+/** Whom a page is for; the last two are for whoever checks. */
+export type Reader = (typeof readers)[number];
 
 export interface ReportPage {
   readonly reader: Reader;
@@ -168,6 +170,9 @@ export interface Report {
   readonly formatVersion: 1;
   readonly units: UnitSystem;
   readonly titleBlock: TitleBlock;
+  /** All that bear on this wall. */
   readonly cautions: readonly string[];
+  /** Those that stand on every sheet, in few words. */
+  readonly standing: readonly string[];
   readonly pages: Readonly<Record<Reader, ReportPage>>;
 }

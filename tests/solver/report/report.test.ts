@@ -1,17 +1,18 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
+import { escapeHtml } from "../../../solver/report/escape-html.ts";
 import { hatches } from "../../../solver/report/report.ts";
 import { hatchSvg } from "../../../solver/report/svg-hatches.ts";
 import { stain } from "../../../solver/report/stain-scale.ts";
 import { demoReportInput } from "./report-input.ts";
-import { reportCsv, reportHtml, reportOf, reportText } from "../../../solver/index.ts";
+import { reportCsv, reportHtml, reportOf, reportSheets, reportText } from "../../../solver/index.ts";
 
 const ip = reportOf(demoReportInput("ip"));
 const si = reportOf(demoReportInput("si"));
 
 describe("report as data", () => {
   it("has a page for each reader, plain data through and through", () => {
-    expect(Object.keys(ip.pages)).toEqual(["client", "official", "builder", "appendix"]);
+    expect(Object.keys(ip.pages)).toEqual(["client", "official", "builder", "appendix", "books"]);
     expect(JSON.parse(JSON.stringify(ip))).toEqual(ip);
   });
 
@@ -48,13 +49,14 @@ describe("report as data", () => {
   });
 
   it("keeps in the appendix the inputs, flags, ranges, books, weather hash, versions and sources", () => {
-    const text = JSON.stringify(ip.pages.appendix);
+    const text = JSON.stringify([ip.pages.appendix, ip.pages.books]);
     for (const each of [
       /MEMORY/,
       /ab{1}ab/,
       /0\.1\.0/,
       /Closure|closure/,
-      /Source: /,
+      /"caption":"Findings A, /,
+      /"text":"Sources"/,
       /Dew point by hand/,
       /How humid/,
       /order of magnitude/,
@@ -109,10 +111,39 @@ describe("report as HTML", () => {
     expect(reportHtml(ip, { paper: "a4" })).toMatch(/size: A4 landscape/);
   });
 
-  it("repeats cautions and title block at the foot of each page", () => {
-    expect(html.match(/<tfoot>/g)).toHaveLength(4);
-    expect(html.match(/class="title-block"/g)).toHaveLength(4);
-    expect(reportHtml(ip, { pages: ["client"] }).match(/<tfoot>/g)).toHaveLength(1);
+  it("puts cautions, title block and its number on each sheet", () => {
+    const sheets = reportSheets(ip, { ownType: true });
+    expect(sheets.length).toBeGreaterThan(5);
+    for (const sheet of sheets) {
+      expect(sheet.html).toContain('class="title-block"');
+      for (const caution of ip.standing) expect(sheet.html).toContain(escapeHtml(caution));
+      expect(sheet.html).toContain(`<b>${sheet.number}</b> of ${sheets.length}`);
+    }
+    expect(sheets.map((sheet) => sheet.number)).toEqual(sheets.map((_, index) => index + 1));
+    expect(reportSheets(ip, { pages: ["client"], ownType: true })).toHaveLength(1);
+  });
+
+  it("loses nothing between sheets: each row of each table and each item of each list is set once", () => {
+    for (const paper of ["letter", "a4"] as const) {
+      const sheets = reportSheets(ip, { paper, ownType: true });
+      for (const page of Object.values(ip.pages)) {
+        const own = sheets.filter((sheet) => sheet.reader === page.reader).map((sheet) => sheet.html);
+        const count = (what: RegExp): number => own.join("").match(what)?.length ?? 0;
+        const rows = page.blocks.flatMap((block) => (block.kind === "table" ? block.rows : []));
+        expect(count(/<tr><td/g)).toBe(rows.length);
+        const items = page.blocks.flatMap((block) =>
+          block.kind === "list" && page.reader !== "client" && (block.ordered || block.items.length > 1)
+            ? block.items
+            : [],
+        );
+        expect(count(/<li>/g)).toBe(items.length);
+      }
+    }
+  });
+
+  it("names in the contents only places that are there", () => {
+    for (const sheet of reportSheets(ip))
+      for (const { id } of sheet.anchors) expect(sheet.html).toContain(`id="${id}"`);
   });
 
   it("escapes what the user wrote", () => {
