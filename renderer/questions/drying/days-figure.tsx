@@ -56,8 +56,8 @@ export function DaysFigure({ answer }: { readonly answer: DryingAnswer }) {
           `20 %: ${daysText(row, 20)} · 16 %: ${daysText(row, 16)}`,
           {
             x: Math.max(daysTo(row, 16) ?? testDays, daysTo(row, 20) ?? testDays),
-            xanchor: (daysTo(row, 16) ?? testDays) > 0.62 * testDays ? "right" : "left",
-            xshift: (daysTo(row, 16) ?? testDays) > 0.62 * testDays ? -6 : 6,
+            xanchor: (daysTo(row, 16) ?? testDays) > 0.9 * testDays ? "right" : "left",
+            xshift: (daysTo(row, 16) ?? testDays) > 0.9 * testDays ? -6 : 6,
             y: -index,
           },
           true,
@@ -84,7 +84,7 @@ export function DaysFigure({ answer }: { readonly answer: DryingAnswer }) {
         <div ref={place} className="days-place" style={{ height }}>
           {rows.length > 0 && <Plot data={chart.data} layout={chart.layout} onDrawn={keepPicture} />}
           {rows.map((row, index) => (
-            <b key={row.option} className="letter letter-small days-letter" style={{ top: 9 + index * 30 }}>
+            <b key={row.option} className="row-letter days-letter" style={{ top: 9 + index * 30 }}>
               {row.option}
             </b>
           ))}

@@ -16,6 +16,7 @@ import { PlaceChoice } from "../sentence/place-choice.tsx";
 import { unitSystem } from "../how-thick/view-model.ts";
 import { dryingStudy, testDates, wettableLayers, wettedLayerOf } from "./asked-drying.ts";
 import { DaysFigure, daysText } from "./days-figure.tsx";
+import { dryingWords } from "./words.ts";
 import { WaterFigure } from "./water-figure.tsx";
 
 const wettingWords: Readonly<Record<string, string>> = {
@@ -83,7 +84,7 @@ export function DryingPage() {
     <PageFrame
       stale={asked.status === "stale"}
       provisional={asked.status === "running"}
-      answer={answer === null ? null : say(answer.lead, unitSystem(units))}
+      answer={answer === null ? null : dryingWords(answer, unitSystem(units))}
       state={<StudyLine asked={asked} says="a wetted and an ordinary year of each" />}
       sentence={
         <>
@@ -126,7 +127,7 @@ export function DryingPage() {
       }
       main={
         answer === null ? (
-          <div className="nothing-yet curve-empty" />
+          <div className="nothing-yet curve-empty">Drawn as soon as a year has been run.</div>
         ) : (
           <>
             <WaterFigure answer={answer} units={units} />

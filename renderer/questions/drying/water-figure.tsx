@@ -42,7 +42,7 @@ export function WaterFigure({ answer, units }: { readonly answer: DryingAnswer; 
   });
   return (
     <Figure
-      title={`Water that leaves ${what}, ${unit} a month`}
+      title={`Water leaving, ${unit} a month`}
       summary={sentences.join(" ") || "No run has finished."}
       fileName={`drying-${stretch}-${course}`}
       className="water-figure"
@@ -145,7 +145,7 @@ function Row({
   );
   return (
     <div className="water-row">
-      <b className="letter letter-small">{row.option}</b>
+      <b className="row-letter">{row.option}</b>
       <div ref={place} className="water-place">
         <Plot data={chart.data} layout={chart.layout} {...(first ? { onDrawn: keepPicture } : {})} />
         <span className="water-side outside">

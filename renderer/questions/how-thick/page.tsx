@@ -8,6 +8,7 @@ import {
   wallFacts,
   withThickness,
   type Case,
+  type CaseLayer,
   type HowThickAnswer,
   type Winter,
 } from "../../../solver/index.ts";
@@ -25,13 +26,16 @@ import { useAskedCase, useWallInView, type WallInView } from "../parts/use-wall.
 import { winterOf } from "../parts/winter.ts";
 import { Boards } from "./boards.tsx";
 import { CodeTable } from "./code-table.tsx";
+import type { BesideLine } from "./curve-chart.ts";
 import { CurveFigure } from "./curve-figure.tsx";
+import { moversStudy, type Mover } from "./movers.ts";
+import { MoversTable } from "./movers-table.tsx";
 import { HowThickQuestion } from "./question.tsx";
 import { RatioRule } from "./ratio-rule.tsx";
 import { RestOfWall } from "./rest-of-wall.tsx";
 import { ThreeAnswers } from "./three-answers.tsx";
 import { UseIt } from "./use-it.tsx";
-import { answerWords, boardsOf, firstBoard, firstKind, pointAt } from "./view-model.ts";
+import { answerWords, boardsOf, firstBoard, firstKind, measuredAt, pointAt } from "./view-model.ts";
 
 /** Room for the figures of the vertical axis, and for the words behind the longest board [px]. */
 const left_px = 34;
@@ -82,6 +86,15 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
   const asked = useStudy<HowThickAnswer>(`howThick:${wall.option}/${wall.path}`, study, wall.mark);
   const air = asked?.air ?? null;
   useEffect(() => setWinter(air === null ? null : winterOf(air)), [air]);
+  const start = answerIndex(asked?.answer ?? null, layer, asked?.status === "finished");
+  const movers = useMemo(
+    () =>
+      aCase === null || layer === null || start === null
+        ? null
+        : moversStudy(aCase, layer.id, triedBoards(layer), start, kindsOf(inputs.criterion)),
+    [aCase, layer, start, inputs.criterion],
+  );
+  const moved = useStudy<readonly Mover[]>(`movers:${wall.option}/${wall.path}`, movers, wall.mark, false);
   useEffect(() => view({ scale: "boards drawn to the axis" }), []);
 
   const [kindChosen, setKind] = useState<string | null>(null);
@@ -134,17 +147,22 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
       provisional={asked.status === "running"}
       state={<StudyLine asked={asked} says={`${boards.length} boards and a search between them`} />}
       left={
-        <UseIt
-          project={wall.project}
-          board={{
-            option: wall.option,
-            path: wall.path,
-            layer: boardOf(insulation) === null ? layer.id : null,
-            material: layer.material.id,
-            thickness_m: board_m,
-            words: boardWords,
-          }}
-        />
+        <>
+          {moved !== null && start !== null && (
+            <MoversTable asked={moved} boards_m={triedBoards(layer)} start={start} units={units} />
+          )}
+          <UseIt
+            project={wall.project}
+            board={{
+              option: wall.option,
+              path: wall.path,
+              layer: boardOf(insulation) === null ? layer.id : null,
+              material: layer.material.id,
+              thickness_m: board_m,
+              words: boardWords,
+            }}
+          />
+        </>
       }
       main={
         <div ref={place} className="thick-main">
@@ -153,7 +171,7 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
               answer={answer}
               kind={kind}
               onKind={setKind}
-              beside={[]}
+              beside={besideLines(moved?.answer ?? [], kind)}
               board_m={board_m}
               code={
                 code === null
@@ -170,7 +188,7 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
               units={units}
             />
           ) : (
-            <div className="nothing-yet curve-empty" />
+            <div className="nothing-yet curve-empty">The curve is drawn as soon as a thickness has been run.</div>
           )}
           <Boards
             aCase={aCase}
@@ -241,4 +259,31 @@ function projectWithThickness(
         : each,
     ),
   };
+}
+
+/** No board at all, then those in stock. */
+const triedBoards = (layer: CaseLayer): readonly number[] => [0, ...boardsOf(layer)];
+
+/** Where the answer stands among the boards; null before it is known. One past the last: none keeps it. */
+function answerIndex(answer: HowThickAnswer | null, layer: CaseLayer | null, complete: boolean): number | null {
+  if (answer === null || layer === null || !complete) return null;
+  const boards = triedBoards(layer);
+  const index = boards.findIndex((board) => answer.board_m !== null && Math.abs(board - answer.board_m) < 1e-4);
+  return index === -1 ? boards.length : index;
+}
+
+/** The drier and the damper room as lines beside the curve, as far as they were run. */
+function besideLines(movers: readonly Mover[], kind: string): readonly BesideLine[] {
+  return movers.flatMap(({ variant, points }) => {
+    const { unknown, value } = variant;
+    if (unknown.id !== "winterHumidity" || unknown.now === null || points.length < 2) return [];
+    const damper = value > unknown.now;
+    return [
+      {
+        words: `${share(value)} inside`,
+        side: damper ? ("damper" as const) : ("drier" as const),
+        points: measuredAt(points, kind),
+      },
+    ];
+  });
 }

@@ -43,6 +43,13 @@ export interface CurvePoint {
 
 /** The worst of one kind of finding at each thickness that was run. */
 export const curveOf = (points: readonly ThicknessPoint[], kind: string): readonly CurvePoint[] =>
+  measuredAt(points, kind);
+
+/** The same of points that are no boards of the answer. */
+export const measuredAt = (
+  points: readonly Pick<ThicknessPoint, "thickness_m" | "summary">[],
+  kind: string,
+): readonly CurvePoint[] =>
   points.flatMap(({ thickness_m, summary }) => {
     const worst = worstOf(summary, kind);
     return worst === null ? [] : [{ thickness_m, measured: worst.measured, holds: worst.holds }];

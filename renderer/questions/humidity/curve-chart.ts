@@ -43,8 +43,16 @@ export function humidityChart(
   const least = Math.min(0.2, ...points.map(({ humidity }) => humidity));
   const most = Math.max(0.6, ...points.map(({ humidity }) => humidity));
   const x = (humidity: number): number => 100 * humidity;
-  const upright = (at: number, top: number, style: object): Shape =>
-    ({ type: "line", xref: "x", yref: "y", x0: x(at), x1: x(at), y0: from, y1: top, line: style });
+  const upright = (at: number, top: number, style: object): Shape => ({
+    type: "line",
+    xref: "x",
+    yref: "y",
+    x0: x(at),
+    x1: x(at),
+    y0: from,
+    y1: top,
+    line: style,
+  });
   const ticks = [20, 25, 30, 35, 40, 45, 50, 55, 60];
   return {
     data: [

@@ -120,7 +120,7 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
       }
       main={
         answer === null ? (
-          <div className="nothing-yet curve-empty" />
+          <div className="nothing-yet curve-empty">Drawn as soon as a room has been run.</div>
         ) : (
           <>
             <HumidityFigure answer={answer} kind={kind} onKind={setKind} drawn={room} units={units} />

@@ -50,6 +50,13 @@ const kinds: Readonly<Record<string, FindingKind>> = {
     shown: plain,
   },
   mouldIndex: { title: (face) => `Mould index at ${face}`, short: "Mould index", unit: none, digits: 1, shown: plain },
+  mouldIndexFromStart: {
+    title: () => "Mould index counted from the wet start",
+    short: "Mould from a wet start",
+    unit: none,
+    digits: 1,
+    shown: plain,
+  },
   mouldIndexElsewhere: {
     title: () => "Mould index elsewhere in the wall",
     short: "Mould elsewhere",

@@ -45,7 +45,7 @@ function Words({ asked, now, says }: { asked: AskedStudy<unknown>; now: number; 
     case "paused":
       return (
         <>
-          Waiting after {done} of {runs(of)}. <Verb onClick={asked.ask}>Go on</Verb>
+          {done} of {runs(of)} are known. <Verb onClick={asked.ask}>Run the rest</Verb>
         </>
       );
     case "stopped":

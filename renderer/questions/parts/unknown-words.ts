@@ -34,3 +34,12 @@ export function parseRange(unknown: Unknown, text: string, units: Units): Parsed
   const read = parsePlain(text.replace(/[^\d.,−-].*$/, ""), lowest, unknown.unit === "" ? 100 : 1000);
   return read.ok ? { ok: true, value: read.value / by } : read;
 }
+
+/** Flows of air in a sentence that was written in SI, in the units of the window. */
+export const rewordFlows = (sentence: string, units: Units): string =>
+  units === "si"
+    ? sentence
+    : sentence.replace(
+        /([\d.]+) m³\/\(h m²\)/g,
+        (_, value: string) => `${Number((Number(value) * feetPerMetre).toPrecision(2))} ft³/(h ft²)`,
+      );

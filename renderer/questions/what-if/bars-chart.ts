@@ -15,7 +15,10 @@ export const changesOf = (bar: Bar, measure: Measure): readonly [number | null, 
   measure === "moisture" ? bar.moisture_points : bar.humidity_points;
 
 /** Height that one input takes: its name and its bars [px]. */
-export const barRow_px = 40;
+export const barRow_px = 48;
+
+/** Where the bars of the low and the high end lie within an input's row. */
+const barAt = [0, -0.3] as const;
 
 /** Sorted bars of what each input moves between its ends; the middle line is the wall as drawn. */
 export function barsChart(
@@ -64,9 +67,9 @@ export function barsChart(
       ({
         type: "bar",
         orientation: "h",
-        y: bars.map((_, index) => -index - 0.2 + (end === 0 ? -0.05 : -0.3)),
+        y: bars.map((_, index) => -index + barAt[end]),
         x: changes.map((pair) => pair[end] ?? 0),
-        width: 0.22,
+        width: 0.25,
         marker: {
           color: end === 0 ? tokens.paper : tokens.ink2,
           line: { color: tokens.ink2, width: 1.3 },
@@ -75,10 +78,12 @@ export function barsChart(
       }) as unknown as PlotData,
   );
   const annotations: Annotation[] = bars.flatMap((bar, index) => [
-    word(tokens, bar.unknown.label, { xref: "paper", x: 0, xanchor: "left", y: -index + 0.22, yanchor: "middle" }),
+    word(tokens, bar.unknown.label, { xref: "paper", x: 0, xanchor: "left", y: -index + 0.31, yanchor: "middle" }),
     ...([0, 1] as const).flatMap((end) => {
       const value = changes[index]![end];
-      if (value === null) return [];
+      const ends = [bar.unknown.low, bar.unknown.high] as const;
+      // The end that is drawn needs no bar and no words.
+      if (value === null || (value === 0 && bar.now === ends[end])) return [];
       return [
         word(
           tokens,
@@ -87,7 +92,7 @@ export function barsChart(
             x: value,
             xanchor: value < 0 ? "right" : "left",
             xshift: value < 0 ? -5 : 5,
-            y: -index - 0.2 + (end === 0 ? -0.05 : -0.3),
+            y: -index + barAt[end],
             yanchor: "middle",
             font: { family: tokens.font, size: tokens.note_px, color: tokens.ink2 },
           },
@@ -122,7 +127,7 @@ export function barsChart(
         ticktext: ticks.map((tick) => (tick === 0 ? "as drawn" : signed(tick, Number.isInteger(tick) ? 0 : 1))),
         tickfont: { size: tokens.label_px, color: tokens.ink2 },
       },
-      yaxis: { ...plainAxis, range: [-bars.length + 0.42, 0.48], showticklabels: false },
+      yaxis: { ...plainAxis, range: [-bars.length + 0.5, 0.5], showticklabels: false },
       shapes,
       annotations,
     },

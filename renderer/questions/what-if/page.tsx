@@ -9,7 +9,7 @@ import { CannotAsk } from "../parts/cannot-ask.tsx";
 import { kindWords } from "../parts/finding-words.ts";
 import { PageFrame } from "../parts/page-frame.tsx";
 import { StudyLine } from "../parts/study-line.tsx";
-import { unknownText } from "../parts/unknown-words.ts";
+import { rewordFlows, unknownText } from "../parts/unknown-words.ts";
 import { useAskedCase, useWallInView } from "../parts/use-wall.ts";
 import { AskedChoice } from "../sentence/asked-choice.tsx";
 import { PlaceChoice } from "../sentence/place-choice.tsx";
@@ -48,7 +48,7 @@ export function WhatIfPage() {
     <PageFrame
       stale={asked.status === "stale"}
       provisional={asked.status === "running"}
-      answer={answer === null ? null : say(answer.lead, unitSystem(units))}
+      answer={answer === null ? null : rewordFlows(say(answer.lead, unitSystem(units)), units)}
       state={<StudyLine asked={asked} says="each input at both ends, the bad side, and where the answer turns" />}
       sentence={
         <>
@@ -77,7 +77,7 @@ export function WhatIfPage() {
       }
       main={
         answer === null || answer.base === null ? (
-          <div className="nothing-yet curve-empty" />
+          <div className="nothing-yet curve-empty">Drawn as soon as the wall as drawn has been run.</div>
         ) : (
           <div className="bars-main">
             <BarsFigure answer={answer} units={units} />
@@ -127,7 +127,7 @@ function Turns({ answer, units, complete }: { answer: WhatIfAnswer; units: Units
           {peak === null ? "" : ` the wood peaks at ${peak.toFixed(0)} %;`}{" "}
           {brokenKinds.length === 0 ? "every limit that decides is kept" : `not kept: ${brokenKinds.join(", ")}`}.{" "}
           <span className="secondary">
-            <Sentence text={`${worst.made}.`} />
+            <Sentence text={`${rewordFlows(worst.made, units)}.`} />
           </span>
         </p>
       )}
