@@ -22,7 +22,10 @@ const short: Readonly<Record<string, string>> = {
 };
 
 export function variantWords({ unknown, value }: Variant, units: Units): string {
-  const text = unknownText(unknown, value, units).replace(/ ft³\/\(h ft²\)| m³\/\(h m²\)/, "");
+  const isLeakTimes = unknown.id === "airLeak" && unknown.now !== null && unknown.now > 0;
+  const text = isLeakTimes
+    ? `×${Number((value / unknown.now).toPrecision(2))}`
+    : unknownText(unknown, value, units).replace("sd ", "sd\u00a0");
   const words = `${short[unknown.id] ?? unknown.label} ${text}`.trim();
   return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -35,7 +35,7 @@ function Words({ asked, now, says }: { asked: AskedStudy<unknown>; now: number; 
         </>
       );
     case "running": {
-      const spent = startedAt === null ? 0 : (now - startedAt) / 1000;
+      const spent = startedAt === null ? 0 : Math.max(0, (now - startedAt) / 1000);
       return (
         <>
           {done} of {runs(of)} done, {spent.toFixed(0)} s so far. <Verb onClick={asked.stop}>Stop and keep</Verb>

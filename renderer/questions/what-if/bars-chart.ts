@@ -15,10 +15,10 @@ export const changesOf = (bar: Bar, measure: Measure): readonly [number | null, 
   measure === "moisture" ? bar.moisture_points : bar.humidity_points;
 
 /** Height that one input takes: its name and its bars [px]. */
-export const barRow_px = 48;
+export const barRow_px = (tokens: ChartTokens): number => Math.round(4.5 * tokens.label_px);
 
 /** Where the bars of the low and the high end lie within an input's row. */
-const barAt = [0, -0.3] as const;
+const barAt = [0.02, -0.26] as const;
 
 /** Sorted bars of what each input moves between its ends; the middle line is the wall as drawn. */
 export function barsChart(
@@ -69,7 +69,7 @@ export function barsChart(
         orientation: "h",
         y: bars.map((_, index) => -index + barAt[end]),
         x: changes.map((pair) => pair[end] ?? 0),
-        width: 0.25,
+        width: 0.22,
         marker: {
           color: end === 0 ? tokens.paper : tokens.ink2,
           line: { color: tokens.ink2, width: 1.3 },
@@ -78,7 +78,7 @@ export function barsChart(
       }) as unknown as PlotData,
   );
   const annotations: Annotation[] = bars.flatMap((bar, index) => [
-    word(tokens, bar.unknown.label, { xref: "paper", x: 0, xanchor: "left", y: -index + 0.31, yanchor: "middle" }),
+    word(tokens, bar.unknown.label, { xref: "paper", x: 0, xanchor: "left", y: -index + 0.33, yanchor: "middle" }),
     ...([0, 1] as const).flatMap((end) => {
       const value = changes[index]![end];
       const ends = [bar.unknown.low, bar.unknown.high] as const;

@@ -26,7 +26,7 @@ export function BarsFigure({ answer, units }: { readonly answer: WhatIfAnswer; r
     [answer, measure],
   );
   const waiting = answer.bars.length - bars.length;
-  const height = barRow_px * Math.max(1, bars.length) + 22;
+  const height = barRow_px(tokens) * Math.max(1, bars.length) + 22;
   const chart = useMemo(
     () => barsChart(bars, measure, { width, height, left: 0, right: 0, top: 0, bottom: 20 }, units, tokens),
     [bars, measure, width, height, units, tokens],
