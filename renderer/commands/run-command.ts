@@ -4,7 +4,6 @@ import { addLayer, duplicateOption, moveLayer, removeLayer } from "../state/laye
 import { redo, undo } from "../state/project-store.ts";
 import { isRunning } from "../state/rerun.ts";
 import { runAgain, stopRuns, useViewStore, view } from "../state/index.ts";
-import { host } from "../host.ts";
 import { exportCsv } from "./export-csv.ts";
 import { movePane } from "./panes.ts";
 
@@ -16,7 +15,7 @@ const doing: Record<CommandId, () => void> = {
   "file.saveAs": () => void saveDocument(true),
   "file.openWeather": () => void chooseWeather(),
   "file.exportCsv": () => void exportCsv(),
-  "file.savePdf": () => void host.savePdf("wall.pdf"),
+  "file.savePdf": () => void import("../report/save-report.ts").then(({ savePdf }) => savePdf()),
   "edit.undo": undo,
   "edit.redo": redo,
   "edit.addLayer": addLayer,

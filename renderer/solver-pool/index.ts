@@ -3,7 +3,7 @@ import { SolverPool } from "./pool.ts";
 import { Surveyor } from "./surveyor.ts";
 
 export { NeverBegun, SolverPool, WorkerLost, type Job, type RunningJob } from "./pool.ts";
-export type { RunOutcome, SummaryOutcome } from "./worker-contract.ts";
+export type { PublishedCheckOutcome, RunOutcome, SelfCheckOutcome, SummaryOutcome } from "./worker-contract.ts";
 
 const makeWorker = (): Worker =>
   new Worker(new URL("../solver.worker.ts", import.meta.url), { type: "module", name: "solver" });

@@ -1,6 +1,13 @@
 import * as Comlink from "comlink";
-import type { Case } from "../../solver/index.ts";
-import type { RunOutcome, SolverWorker, SummaryOutcome } from "./worker-contract.ts";
+import type { Case, RunResult } from "../../solver/index.ts";
+import type { ReportOrder, ReportOutcome } from "../report/gather-report.ts";
+import type {
+  PublishedCheckOutcome,
+  RunOutcome,
+  SelfCheckOutcome,
+  SolverWorker,
+  SummaryOutcome,
+} from "./worker-contract.ts";
 
 export interface Job {
   readonly case: Case;
@@ -75,6 +82,26 @@ export class SolverPool {
   /** One member of a study: the small summary of its run. */
   summarise({ case: aCase, onStart }: Pick<Job, "case" | "onStart">): RunningJob<SummaryOutcome> {
     return this.enqueue<SummaryOutcome>(false, onStart, async (remote, id) => await remote.summarise(id, aCase));
+  }
+
+  /** What a report is made from. */
+  report(order: ReportOrder): RunningJob<ReportOutcome> {
+    return this.enqueue<ReportOutcome>(true, undefined, async (remote) => await remote.report(order));
+  }
+
+  selfCheck({ case: aCase, onStart, onProgress }: Job, result: RunResult): RunningJob<SelfCheckOutcome> {
+    return this.enqueue<SelfCheckOutcome>(false, onStart, async (remote, id) => {
+      const report = Comlink.proxy((done: number, of: number) => onProgress?.(done, of));
+      return await remote.selfCheck(id, aCase, result, report);
+    });
+  }
+
+  /** A published case by its name. */
+  publishedCheck(checkId: string, { onStart, onProgress }: Omit<Job, "case">): RunningJob<PublishedCheckOutcome> {
+    return this.enqueue<PublishedCheckOutcome>(false, onStart, async (remote, id) => {
+      const report = Comlink.proxy((done: number, of: number) => onProgress?.(done, of));
+      return await remote.publishedCheck(id, checkId, report);
+    });
   }
 
   private enqueue<Outcome>(

@@ -22,3 +22,4 @@ export type {
   ReportedOption,
   TitleBlock,
 } from "./report.ts";
+export { programVersion } from "./version.ts";

@@ -40,7 +40,7 @@ export const setting = {
   /** More of it where the sheet's name stands above and no question beside it. */
   laterTop: 20,
   footGap: 12,
-  titleBlockWidth: 372,
+  titleBlockWidth: 396,
   footColumnGap: 30,
   labelColumn: 112,
   labelGap: 16,
@@ -51,10 +51,10 @@ export const setting = {
   answerRest: { size: 17, line: 23 },
   body: { size: 14.5, line: 20 },
   heading: { size: 15, line: 20 },
-  note: { size: 13, line: 17 },
-  caution: { size: 12.5, line: 15.5 },
-  blockLabel: { size: 11.5, line: 14 },
-  blockValue: { size: 13.5, line: 17 },
+  note: { size: 13.2, line: 17 },
+  caution: { size: 13.2, line: 16 },
+  blockLabel: { size: 13.2, line: 15 },
+  blockValue: { size: 14.2, line: 18 },
 } as const;
 
 /** Width that is written on [px]. */

@@ -12,7 +12,7 @@ export const pageRule = (paper: Paper): string => `@page { size: ${papers[paper]
 export const sheetStyle = (): string => `
 .sheets, .sheets * { box-sizing: border-box; margin: 0; padding: 0; }
 .sheets { color: #1C222B; font-family: ${family}; font-stretch: 91%; font-weight: 400; ${type(setting.body)} font-variant-numeric: tabular-nums; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-.sheet { background: #FFFFFF; padding: ${px(setting.margin)}; forced-color-adjust: none; color-scheme: light; overflow-wrap: anywhere; }
+.sheet { background: var(--report-paper, #FFFFFF); padding: ${px(setting.margin)}; forced-color-adjust: none; color-scheme: light; overflow-wrap: anywhere; }
 ${(Object.keys(papers) as Paper[]).map((name) => `.sheet.${name} { width: ${papers[name].cssWidth}; min-height: calc(${papers[name].cssHeight} - 0.2px); }\n.sheet.${name} .border { min-height: calc(${papers[name].cssHeight} - ${px(2 * setting.margin + 0.2)}); }`).join("\n")}
 .sheet .border { border: ${px(setting.border)} solid #1C222B; padding: ${px(setting.top)} 0 0 ${px(setting.side)}; display: flex; flex-direction: column; position: relative; }
 .sheet .written { flex: 1 0 auto; margin-right: ${px(setting.side)}; padding-bottom: ${px(setting.footGap)}; }
@@ -43,7 +43,7 @@ ${(Object.keys(papers) as Paper[]).map((name) => `.sheet.${name} { width: ${pape
 .sheet svg text { font-family: inherit; font-size: 14px; }
 .sheet svg text.air { font-weight: 600; }
 .sheet svg text.mark { font-size: 32px; font-weight: 500; }
-.sheet svg text.tick { font-size: 13px; }
+.sheet svg text.tick { font-size: 13.2px; }
 .sheet table.data { border-collapse: collapse; table-layout: fixed; width: 100%; }
 .sheet table.data caption { ${type(setting.heading)} padding-bottom: 3px; }
 .sheet table.data th, .sheet table.data td { padding: 2px ${px(setting.cellGap)} 3px 0; vertical-align: top; text-align: left; }

@@ -24,7 +24,7 @@ export function setWalls(block: Extract<Block, { kind: "walls" }>, { width, room
   const column = (width - columnGap) / 2;
   const notes = walls.map((wall) => noteLines(wall, column - drawing.core - drawing.leader - 6, room));
   const words = Math.max(...notes.map((lines) => drawing.mark + lines.length * drawing.noteLine)) + 30;
-  const section = Math.max(words, ...walls.map((wall) => wallHeight(wall, scale) + 2 * drawing.airLabel));
+  const section = Math.max(words, ...walls.map((wall) => wallHeight(wall, scale) + 2 * drawing.airLabel + 6));
   const type = (size: number, bold: boolean) => ({ size, bold, room });
   const lines = (texts: readonly string[], size: number, bold: boolean): number =>
     Math.max(...texts.map((text) => lineCount(text, column, type(size, bold))));

@@ -44,9 +44,10 @@ export function sectionSvg(wall: DrawnWall, { scale, width, height, note, bar }:
   let marked = top;
   wall.layers.forEach((layer, index) => {
     const h = heights[index]!;
-    const fill = layer.stain === null ? "#FFFFFF" : stain(layer.stain);
-    drawn += `<rect x="0" y="${n(y)}" width="${core}" height="${n(h)}" fill="${fill}"/>`;
-    if (layer.stain === null) drawn += hatchSvg(layer.hatch, 0, y, core, h);
+    drawn +=
+      layer.stain === null
+        ? hatchSvg(layer.hatch, 0, y, core, h)
+        : `<rect x="0" y="${n(y)}" width="${core}" height="${n(h)}" fill="${stain(layer.stain)}"/>`;
     drawn += `<path d="M0 ${n(y)}H${core}" stroke="${ink}" stroke-width=".8"/>`;
     y += h;
     if (index === wall.marked) marked = y;

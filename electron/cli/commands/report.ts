@@ -1,6 +1,7 @@
 import {
   findingsOf,
   loadsOf,
+  programVersion,
   reportCsv,
   reportHtml,
   reportInputOf,
@@ -37,7 +38,7 @@ function reportFrom(
       weather: weather.value,
       loads: loads.value,
       ...(question === undefined ? {} : { question }),
-      versions: { Wallyear: "0.1.0", Node: process.versions.node },
+      versions: { Wallyear: programVersion, Node: process.versions.node },
       issued,
       units,
     }),
