@@ -1,6 +1,6 @@
 import { codeRowOf, rsiPerR, type Edition, type WallFacts } from "../../../solver/index.ts";
 import type { Units } from "../../state/index.ts";
-import { resistanceText, Sentence } from "../../units/index.ts";
+import { resistanceFigure, resistanceText, Sentence } from "../../units/index.ts";
 
 /** Zones with a row of their own, by name and by a zone that stands for it. */
 const zones = ["4C", "5A", "6A", "7", "8"] as const;
@@ -28,13 +28,13 @@ export function CodeTable({ edition, zone, stud, board, units }: CodeTableProps)
   const isOwn = (row: (typeof rows)[number]): boolean =>
     own !== null && (row.over2x6.row === own.row || row.over2x4.row === own.row);
   const value = (r: number): string =>
-    units === "si" ? resistanceText(r, units) : `R-${Number((r / rsiPerR).toFixed(2))}`;
+    units === "si" ? resistanceFigure(r, units) : `R-${Number((r / rsiPerR).toFixed(2))}`;
   const meets = own === null || stud === "other" ? null : board.resistance_m2KW >= own.least_m2KW - 1e-6;
   return (
     <section className="side-part">
       <div className="head">
         <h2>What the code table says</h2>
-        <span className="note">Class III on the room side</span>
+        <span className="note">Class III on the room side{units === "si" ? ", m²K/W" : ""}</span>
       </div>
       <table className="side-table code-table">
         <thead>
@@ -58,7 +58,7 @@ export function CodeTable({ edition, zone, stud, board, units }: CodeTableProps)
                 <td className="row-words">
                   {here && meets !== null && (
                     <Sentence
-                      text={`${board.words}, ${resistanceText(board.resistance_m2KW, units)}, ${meets ? "meets it" : "does not"}`}
+                      text={`${board.words}, ${(units === "si" ? resistanceFigure : resistanceText)(board.resistance_m2KW, units)}, ${meets ? "meets it" : "does not"}`}
                     />
                   )}
                 </td>

@@ -38,7 +38,7 @@ import { UseIt } from "./use-it.tsx";
 import { answerWords, boardsOf, firstBoard, firstKind, measuredAt, pointAt } from "./view-model.ts";
 
 /** Room for the figures of the vertical axis, and for the words behind the longest board [px]. */
-const left_px = 34;
+const left_px = 42;
 const words_px = 118;
 
 export function HowThickPage() {
@@ -129,7 +129,7 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
   const boards = boardsOf(layer);
   const complete = asked.status === "finished";
   const isThere = boardChosen !== null && boards.some((board) => Math.abs(board - boardChosen) < 1e-4);
-  const board_m = isThere ? boardChosen : firstBoard(answer, layer, asked.status !== "running");
+  const board_m = isThere ? boardChosen : firstBoard(answer, layer, complete || stale);
   const boardWords = shortLength(board_m, units);
   const kind =
     answer === null ? "" : answer.needs.some(({ finding }) => finding === kindChosen) ? kindChosen! : firstKind(answer);
@@ -182,7 +182,7 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
                     }
               }
               conductivity_WmK={conductivity_WmK}
-              words={humidity === null ? "as asked" : `${share(humidity)} inside`}
+              words={stale ? "as asked before" : humidity === null ? "as asked" : `${share(humidity)} inside`}
               axis_m={axis_m}
               left={left_px}
               units={units}

@@ -1,7 +1,5 @@
-import { lookupFor, type Option, type Project } from "../../../solver/index.ts";
+import { lookupFor, withContinuousInsulation, type Option, type Project } from "../../../solver/index.ts";
 import { dropLayer, freeOptionLetter, onLayer, onOption } from "../../state/edits.ts";
-import { applyEdit, view } from "../../state/index.ts";
-import { withContinuousInsulation } from "../../../solver/index.ts";
 
 export interface BoardToUse {
   readonly option: string;
@@ -14,12 +12,19 @@ export interface BoardToUse {
   readonly words: string;
 }
 
+/** Thicknesses closer than this are one [m]. */
+const sameLength_m = 1e-6;
+
 /** The project with the board in its option, in every path through which the layer runs. */
 export function withBoardInOption(project: Project, board: BoardToUse): Project {
   const { option, path, layer, material, thickness_m } = board;
   if (layer !== null) {
     return thickness_m > 0
-      ? onLayer(option, path, layer, true, (each) => ({ ...each, thickness_m }))(project)
+      ? onLayer(option, path, layer, true, (each) =>
+          each.thickness_m !== undefined && Math.abs(each.thickness_m - thickness_m) < sameLength_m
+            ? each
+            : { ...each, thickness_m },
+        )(project)
       : dropLayer(option, path, layer, true)(project);
   }
   if (thickness_m <= 0) return project;
@@ -36,13 +41,4 @@ export function withBoardAsOption(project: Project, board: BoardToUse): { projec
   if (letter === null || !changed) return null;
   const made: Option = { ...changed, id: letter, name: `${changed.name}, ${board.words.replace(/\.$/, "")}` };
   return { project: { ...project, options: [...project.options, made] }, letter };
-}
-
-export function putBoardInOption(board: BoardToUse): void {
-  applyEdit(`Put ${board.words} in option ${board.option}`, (project) => withBoardInOption(project, board));
-}
-
-export function makeBoardAnOption(board: BoardToUse, letter: string): void {
-  applyEdit(`Make ${board.words} option ${letter}`, (project) => withBoardAsOption(project, board)?.project ?? project);
-  view({ option: letter });
 }

@@ -1,7 +1,8 @@
 import type { Project } from "../../../solver/index.ts";
 import { freeOptionLetter } from "../../state/edits.ts";
+import { applyEdit, view } from "../../state/index.ts";
 import { Sentence } from "../../units/index.ts";
-import { makeBoardAnOption, putBoardInOption, withBoardInOption, type BoardToUse } from "./use-board.ts";
+import { withBoardAsOption, withBoardInOption, type BoardToUse } from "./use-board.ts";
 
 /** What to do with the board in view; each is one edit that can be undone. */
 export function UseIt({ project, board }: { readonly project: Project; readonly board: BoardToUse }) {
@@ -17,7 +18,7 @@ export function UseIt({ project, board }: { readonly project: Project; readonly 
       ) : (
         <p>
           <button type="button" className="verb-marked" onClick={() => putBoardInOption(board)}>
-            <Sentence text={`Put ${board.words.replace(/\.$/, "")}. in option ${board.option}`} />
+            <Sentence text={`Put ${board.words} in option ${board.option}`} />
           </button>
         </p>
       )}
@@ -30,4 +31,13 @@ export function UseIt({ project, board }: { readonly project: Project; readonly 
       )}
     </section>
   );
+}
+
+function putBoardInOption(board: BoardToUse): void {
+  applyEdit(`Put ${board.words} in option ${board.option}`, (project) => withBoardInOption(project, board));
+}
+
+function makeBoardAnOption(board: BoardToUse, letter: string): void {
+  applyEdit(`Make ${board.words} option ${letter}`, (project) => withBoardAsOption(project, board)?.project ?? project);
+  view({ option: letter });
 }

@@ -34,7 +34,7 @@ export function AskedNumber({ label, text, parse, onChange, changed }: AskedNumb
     }
   };
   return (
-    <span className="asked-place">
+    <>
       <input
         className={changed === true ? "asked asked-changed" : "asked"}
         aria-label={label}
@@ -54,6 +54,6 @@ export function AskedNumber({ label, text, parse, onChange, changed }: AskedNumb
           {fault}
         </span>
       )}
-    </span>
+    </>
   );
 }
