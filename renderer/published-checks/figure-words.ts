@@ -19,3 +19,9 @@ export const shareWords = (row: CheckRow): string => {
   const share = Math.abs(row.got - row.expected) / row.tolerance;
   return Number.isFinite(share) ? `${share < 0.01 ? "under 1" : Math.round(share * 100)} %` : "no figure";
 };
+
+/** A unit as it is printed: "degC" and "m2" as people write them; nothing for a bare number. */
+export const unitWords = (unit: string): string =>
+  unit === "-"
+    ? ""
+    : unit.replace(/\bdegC\b/g, "°C").replace(/m([23])(?!\d)/g, (_, power) => (power === "2" ? "m²" : "m³"));

@@ -1,8 +1,8 @@
 import { useState } from "react";
-import { publishedChecks } from "../../solver/index.ts";
+import { publishedChecks, type CheckRow } from "../../solver/index.ts";
 import { saveProofs } from "./save-proofs.ts";
 import { allChecks, prove, quickChecks, stopProving, useProofStore, type Proof } from "./proof-store.ts";
-import { figureWords, shareWords } from "./figure-words.ts";
+import { figureWords, shareWords, unitWords } from "./figure-words.ts";
 import "./proof-sheet.css";
 
 type Check = (typeof publishedChecks)[number];
@@ -19,8 +19,9 @@ export function ProofSheet() {
         {opening(states)}
       </h1>
       <p className="secondary proof-about">
-        Each case is a wall whose answer others have published, or that has a formula. It goes through the same door as
-        your own walls, on this machine, when you ask for it.
+        Each case is a wall whose answer is published, follows from a formula, or was worked out by an independent
+        solution; its source says which. It goes through the same door as your own walls, on this machine, when you ask.
+        COMPUTED: the answer was worked out from the case’s definition.
       </p>
       <p className="proof-verbs" role="status">
         {busy ? (
@@ -71,7 +72,7 @@ export function ProofSheet() {
 
 function opening(states: readonly (Proof | undefined)[]): string {
   const done = states.flatMap((proof) => (proof?.outcome ? [proof.outcome.result] : []));
-  if (done.length === 0) return `${states.length} published cases, none run today.`;
+  if (done.length === 0) return `${states.length} cases with a known answer, none run today.`;
   const held = done.filter((result) => result.holds).length;
   const rest =
     done.length < states.length ? ` ${states.length - done.length} of ${states.length} are still to be run.` : "";
@@ -124,7 +125,7 @@ function CaseRows({
               <thead>
                 <tr>
                   <th>Figure</th>
-                  <th className="figure">Published</th>
+                  <th className="figure">Known answer</th>
                   <th className="figure">Today</th>
                   <th className="figure">Tolerance</th>
                   <th className="figure">Of it used</th>
@@ -139,7 +140,7 @@ function CaseRows({
                     <td className="figure">{figureWords(row.got, row.tolerance)}</td>
                     <td className="figure">{figureWords(row.tolerance, row.tolerance)}</td>
                     <td className={row.holds ? "figure" : "figure pencil"}>{shareWords(row)}</td>
-                    <td>{row.unit}</td>
+                    <td>{unitWords(row.unit)}</td>
                   </tr>
                 ))}
               </tbody>
@@ -149,6 +150,11 @@ function CaseRows({
       )}
     </tbody>
   );
+}
+
+function closestWords(row: CheckRow): string {
+  const [got, expected] = [row.got, row.expected].map((value) => figureWords(value, row.tolerance));
+  return `${row.what}, ${got} against ${`${expected} ${unitWords(row.unit)}`.trim()}; ${shareWords(row)} of the tolerance`;
 }
 
 function Today({ check, proof }: { readonly check: Check; readonly proof: Proof | undefined }) {
@@ -180,13 +186,7 @@ function Today({ check, proof }: { readonly check: Check; readonly proof: Proof 
             {result.holds ? <span className="strong">Holds</span> : <span className="pencil">Does not hold</span>}, in{" "}
             {seconds.toFixed(1)} s
           </p>
-          {closest !== null && (
-            <p className="note">
-              Closest: {closest.row.what}, {figureWords(closest.row.got, closest.row.tolerance)} against{" "}
-              {figureWords(closest.row.expected, closest.row.tolerance)} {closest.row.unit}, {shareWords(closest.row)}{" "}
-              of the tolerance
-            </p>
-          )}
+          {closest !== null && <p className="note">Closest: {closestWords(closest.row)}</p>}
           {result.failures.map((failure) => (
             <p key={failure} className="pencil">
               {failure}

@@ -6,7 +6,7 @@ const pages: readonly (readonly [PageId, string, string])[] = [
   ["builder", "Builder", "order, limits, swaps"],
   ["appendix", "Appendix", "findings, inputs, sources"],
   ["books", "Books", "balance, rerun, versions"],
-  ["proof", "Proof sheet", "published cases, run here"],
+  ["proof", "Proof sheet", "known answers, run here"],
 ];
 
 /** The pages of the report, and behind them the sheet that shows what the solver is held against. */

@@ -92,6 +92,7 @@ function StateOf({ inView }: { readonly inView: ReportInView }) {
   const className = report === null ? "report-empty" : "report-state";
   return (
     <div className={className} role="status">
+      {report === null && <h1 className="lead">There is no report yet.</h1>}
       {report !== null && (
         <p className="strong">{edit === null ? "For an earlier choice." : `For an earlier wall, before “${edit}”.`}</p>
       )}

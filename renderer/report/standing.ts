@@ -1,6 +1,5 @@
 import type { Case, Option, RunResult } from "../../solver/index.ts";
 import type { RunView } from "../state/index.ts";
-import { pathInView } from "../state/index.ts";
 import { runViewOf, type RunEntry, type RunSlot } from "../state/run-view.ts";
 import { slotName } from "../state/runs-store.ts";
 
@@ -26,7 +25,7 @@ interface Board {
 export function standingOf(options: readonly Option[], { slots, entries }: Board): Standing {
   const views = options.flatMap((option) =>
     option.paths.map((path) => {
-      const slot = slots[slotName(option.id, pathInView(option, path.id).id)];
+      const slot = slots[slotName(option.id, path.id)];
       return {
         slot,
         where: `${option.id}, ${path.id}`,

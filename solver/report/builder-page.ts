@@ -23,7 +23,7 @@ export function builderPage(input: ReportInput): ReportPage {
     { kind: "list", ordered: false, items: beforeClosing(input) },
     { kind: "heading", text: "Swaps" },
     { kind: "list", ordered: false, items: swaps(input) },
-    { kind: "heading", text: "Where the layers must meet" },
+    { kind: "heading", text: "Where layers meet" },
     { kind: "list", ordered: false, items: breaksOf(option) },
   ];
   return {

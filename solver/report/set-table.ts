@@ -97,5 +97,5 @@ export function setTable(table: Table, { width, small, room }: TableDress): Flow
   return from(0);
 }
 
-/** A caption up to its first aside, for the contents. */
-const shortCaption = (caption: string): string => caption.split(/[:,]/)[0]!.trim();
+/** A caption up to its colon, for the contents. */
+const shortCaption = (caption: string): string => caption.split(":")[0]!.trim();
