@@ -95,6 +95,6 @@ export function materialsTable(input: ReportInput): Block {
     caption: "Materials: how each figure is known",
     columns: [{ label: "Material" }, { label: "Confidence" }, { label: "Figures, flag and spread" }],
     rows: [...rows, ...own.map((name) => [name, "user", "USER: written in the project"])],
-    note: "SEEN: read in the source. COMPUTED: worked out. MEMORY: recalled, to be checked before it is relied on. ASSUMED: a rule of ours.",
+    note: "SEEN: read in the source. COMPUTED: worked out. MEMORY: recalled, to be checked before it is relied on. ASSUMED: a rule of ours. MIXED: its parts are known in different ways.",
   };
 }

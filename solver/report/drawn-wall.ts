@@ -45,7 +45,7 @@ export function drawnWall(option: ReportedOption, input: ReportInput): DrawnWall
     marked: summary.plane.index,
     mark: sayAmount(amount("temperature", face), units),
     markNote: markNote(face, dew, month, units),
-    cups: gain === null ? null : Math.round((gain.water_kgm2 * sheetArea_m2 * 2) / kgPerCup) / 2,
+    cups: gain === null ? null : cupsOf(gain),
     cupsNote: gain === null ? "No wooden sheathing in this wall." : cupsNote(gain, units),
     year: yearOf(option),
     yearNote: "One year inside the wall. Dark is damp. Top is outside.",
@@ -80,8 +80,15 @@ export function winterGain(option: ReportedOption): WinterGain | null {
   return { water_kgm2: ((peak - least) / 100) * wood.material.density_kgm3 * wood.thickness_m, wettestMonth, goneBy };
 }
 
+/** Cups of water in a sheet, to the half. */
+const cupsOf = (gain: WinterGain): number => Math.round((gain.water_kgm2 * sheetArea_m2 * 2) / kgPerCup) / 2;
+
+const cupsText = (cups: number): string =>
+  `${cups === 0.5 ? "½" : `${Math.floor(cups)}${cups % 1 === 0 ? "" : "½"}`} ${cups <= 1 ? "cup" : "cups"}`;
+
 function cupsNote(gain: WinterGain, units: UnitSystem): string {
-  const water = say([amount("water", gain.water_kgm2)], units);
+  const said = say([amount("water", gain.water_kgm2)], units);
+  const water = units === "ip" ? said : `${cupsText(cupsOf(gain))} in each 1.2 × 2.4 m sheet, ${said},`;
   const gone = gain.goneBy === null ? "and they stay" : `gone by ${monthName(gain.goneBy)}`;
   return `${water} by ${monthName(gain.wettestMonth)}, ${gone}`;
 }

@@ -8,13 +8,13 @@ import type { Block, ReportedOption, ReportInput, ReportPage } from "./report.ts
 export function officialPage(input: ReportInput): ReportPage {
   const blocks: Block[] = [
     codeTable(input),
+    wholeWallTable(input),
     ...input.options.map((option) => scheduleTable(option, input.units)),
     { kind: "heading", text: "Method" },
     {
       kind: "paragraph",
       text: "Where the tables apply they decide; the run stands beside them and does not replace them. The run solves heat and moisture together, hour by hour, through each path of the wall (EN 15026; finite volumes, implicit steps with error control), with vapour diffusion, liquid transport, storage, latent heat, sun, sky, driving rain and leaking air as the inputs say. The last year of the run is judged.",
     },
-    wholeWallTable(input),
   ];
   return {
     reader: "official",

@@ -64,6 +64,6 @@ test("report wants a file name whose ending it knows", async () => {
   ]) {
     const { code, err } = await wall(words);
     expect(code).toBe(64);
-    expect(err).toMatch(/\.html, \.pdf or \.txt/);
+    expect(err).toMatch(/\.html, \.pdf, \.txt, \.csv or \.json/);
   }
 });
