@@ -1,50 +1,64 @@
 import type { ReportInput, SelfCheck, UnitSystem } from "../../solver/index.ts";
 
 type Rows = NonNullable<ReportInput["selfCheck"]>;
+type Probe = SelfCheck["probes"][number];
+type Quantity = "T_K" | "RH" | "w_kgm3";
 
-/** Largest difference of any place, by quantity, with the place. */
-export function selfCheckRows(where: string, check: SelfCheck, units: UnitSystem): Rows {
-  const worst = (of: (probe: SelfCheck["probes"][number]) => number): { label: string; value: number } =>
-    check.probes.reduce((most, probe) => (of(probe) > most.value ? { label: probe.label, value: of(probe) } : most), {
-      label: "",
-      value: -Infinity,
-    });
-  const row = (
-    quantity: string,
-    { label, value }: { label: string; value: number },
-    factor: number,
-    digits: number,
-    unit: string,
-  ): Rows[number] => ({
-    what: `${where}: ${quantity}, at ${label}`,
-    difference: `${(value * factor).toFixed(digits)} ${unit}`,
-  });
-  const ip = units === "ip";
-  return [
-    row(
-      "temperature",
-      worst((probe) => probe.T_K.largest),
-      ip ? 1.8 : 1,
-      2,
-      ip ? "°F" : "K",
-    ),
-    row(
-      "relative humidity",
-      worst((probe) => probe.RH.largest),
-      100,
-      1,
-      "points",
-    ),
-    row(
-      "water content",
-      worst((probe) => probe.w_kgm3.largest),
-      1,
-      2,
-      "kg/m³",
-    ),
-    {
-      what: `${where}: slices, run and rerun`,
-      difference: `${check.cells} and ${check.refinedCells}`,
-    },
-  ];
+/** Places that decide: the face that is judged and the wood that pays. */
+export interface Decisive {
+  /** Probe of the face. */
+  readonly face: string;
+  /** Probe of the wooden layer's mean; null: no wood. */
+  readonly wood: string | null;
 }
+
+/** What a rerun changes at the places that decide, and the largest change of any place with its root mean square: a rained-on face changes most. */
+export function selfCheckRows(where: string, check: SelfCheck, decisive: Decisive, units: UnitSystem): Rows {
+  const rows: Rows[number][] = [];
+  const at = (id: string | null): Probe | undefined => check.probes.find((probe) => probe.id === id);
+  const face = at(decisive.face);
+  if (face)
+    rows.push({
+      what: `${where}: ${lowered(face.label)}`,
+      difference: `${said("T_K", face.T_K.largest, units)}, ${said("RH", face.RH.largest, units)}`,
+    });
+  const wood = at(decisive.wood);
+  if (wood)
+    rows.push({
+      what: `${where}: mean water of ${lowered(wood.label)}`,
+      difference: said("w_kgm3", wood.w_kgm3.largest, units),
+    });
+  for (const [quantity, name] of [
+    ["T_K", "temperature"],
+    ["RH", "relative humidity"],
+    ["w_kgm3", "water content"],
+  ] as const) {
+    const most = check.probes.reduce<Probe | null>(
+      (worst, probe) => (worst === null || probe[quantity].largest > worst[quantity].largest ? probe : worst),
+      null,
+    );
+    if (most === null) continue;
+    const { largest, rootMeanSquare } = most[quantity];
+    rows.push({
+      what: `${where}: ${name} anywhere, at ${lowered(most.label)}`,
+      difference: `${said(quantity, largest, units)}; root mean square ${said(quantity, rootMeanSquare, units)}`,
+    });
+  }
+  rows.push({ what: `${where}: slices, run and rerun`, difference: `${check.cells} and ${check.refinedCells}` });
+  return rows;
+}
+
+function said(quantity: Quantity, value: number, units: UnitSystem): string {
+  switch (quantity) {
+    case "T_K":
+      return units === "ip" ? `${(value * 1.8).toFixed(2)} °F` : `${value.toFixed(2)} K`;
+    case "RH":
+      return `${(value * 100).toFixed(1)} points`;
+    case "w_kgm3":
+      return `${value.toFixed(2)} kg/m³`;
+  }
+}
+
+/** Inside a sentence; an abbreviation keeps its capitals. */
+const lowered = (label: string): string =>
+  /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;

@@ -49,7 +49,10 @@ export async function checkSelf(
       if (outcome.kind === "issues")
         return note({ status: "failed", failure: outcome.issues[0]?.message ?? "It could not begin." });
       if (outcome.check === null) return note({ status: "stopped" });
-      rows.push(...selfCheckRows(`${aCase.option}, ${aCase.pathName.toLowerCase()}`, outcome.check, units));
+      const { plane } = input.options.find((option) => option.id === aCase.option)!.summary;
+      const decisive = { face: `${plane.layer}-inside`, wood: plane.wood === null ? null : `${plane.wood}-mean` };
+      const where = `${aCase.option}, ${aCase.pathName.toLowerCase()}`;
+      rows.push(...selfCheckRows(where, outcome.check, decisive, units));
     } catch (error) {
       if (underWay !== job) return;
       if (error instanceof NeverBegun) return note({ status: "stopped" });

@@ -31,7 +31,7 @@ function booksTable(input: ReportInput): Block {
   return {
     kind: "table",
     id: "closure",
-    caption: "Water and heat of each run, from its first hour to its last",
+    caption: "Water and heat of each run: first hour to last",
     columns: [
       { label: "Run" },
       { label: "Water in, kg/m²", numeric: true },

@@ -44,7 +44,7 @@ function orderTable(option: ReportedOption, input: ReportInput): Block {
   return {
     kind: "table",
     id: "order",
-    caption: `Order of layers, outside first: ${option.shown.pathName.toLowerCase()}`,
+    caption: `Order of layers: ${option.shown.pathName.toLowerCase()}, outside first`,
     columns: [
       { label: "No.", numeric: true },
       { label: "Layer" },
