@@ -1,10 +1,8 @@
 import { heatEntries } from "./book-entries.ts";
-import { flowThroughElements } from "./element-flows.ts";
 import { exchangeAtFaces, type FaceHolding } from "./faces.ts";
 import { lowestPotential } from "./moisture-potential.ts";
-import { nodeStates } from "./node-states.ts";
-import { slotProperties } from "./slot-properties.ts";
 import { exchangeAtSources } from "./source-exchange.ts";
+import { sweep } from "./sweep.ts";
 import type { WallModel } from "./wall-model.ts";
 import { enthalpyZero_K, type Workspace } from "./workspace.ts";
 
@@ -21,21 +19,12 @@ export function evaluate(
   holding: FaceHolding,
   derivatives: boolean,
 ): number {
-  const outOfRange = nodeStates(wall, work);
+  const outOfRange = sweep(wall, work, loads, derivatives);
   if (outOfRange >= 0) return outOfRange;
-  work.stored.fill(0);
-  work.capacity.fill(0);
-  slotProperties(wall, work, derivatives);
   films(wall, work);
-  work.rate.fill(0);
   work.waterIn.fill(0);
   work.heatIn.fill(0);
   work.runOff.fill(0);
-  if (derivatives) {
-    // Off-diagonal blocks are written whole by the elements.
-    work.system.diagonal.fill(0);
-  }
-  flowThroughElements(wall, work, loads, derivatives);
   exchangeAtFaces(wall, work, loads, holding, derivatives);
   exchangeAtSources(wall, work, loads, derivatives);
   if (!wall.physics.sensibleHeat) carryOwnHeat(wall, work, derivatives);

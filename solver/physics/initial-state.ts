@@ -63,12 +63,12 @@ function initialTemperature(aCase: Case, wall: WallModel, loads: HourlyLoads): F
 
 /** Straight through the dry resistances between the two airs of the first hour. */
 function steadyTemperature(wall: WallModel, outside_K: number, inside_K: number): Float64Array {
-  const { nodes, elementKind, outerSlot, slotTable, tables, perLength, thermalConductance } = wall;
+  const { nodes, elementKind, innerSlot, slotTable, tables, perLength, thermalConductance } = wall;
   const resistance = new Float64Array(nodes);
   for (let e = 0; e < nodes - 1; e++) {
     const r =
       elementKind[e] === 0
-        ? 1 / (perLength[e]! * readTable(tables[slotTable[outerSlot[e]!]!]!, 3, potentialAt(0.5)))
+        ? 1 / (perLength[e]! * readTable(tables[slotTable[innerSlot[e]!]!]!, 3, potentialAt(0.5)))
         : 1 / thermalConductance[e]!;
     resistance[e + 1] = resistance[e]! + r;
   }

@@ -1,7 +1,7 @@
 import type { Material } from "../materials/index.ts";
 import { conductivityCurve } from "./conductivity.ts";
 import { liquidSlope } from "./liquid-transport.ts";
-import { highestPotential, lowestPotential } from "./moisture-potential.ts";
+import { highestPotential, humidityAt, lowestPotential } from "./moisture-potential.ts";
 import type { PhysicsSettings } from "./physics-settings.ts";
 import { sorptionCurve } from "./sorption-curve.ts";
 import { vapourCurve } from "./vapour-transport.ts";
@@ -16,6 +16,11 @@ export const tableStep = (highestPotential - lowestPotential) / tableIntervals;
 
 /** Numbers a node holds, in this order: w, Psi, vapour, lambda. */
 export const tableStride = 4;
+
+/** RH over the potential, on the same grid. */
+export const humidityTable = Float64Array.from({ length: tableIntervals + 1 }, (_, i) =>
+  humidityAt(lowestPotential + i * tableStep),
+);
 
 export interface PropertyTable {
   /** (tableIntervals + 1) rows of [w kg/m3, Psi kg/(m s), vapour factor, lambda W/(m K)]. */

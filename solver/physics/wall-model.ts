@@ -33,23 +33,21 @@ export interface WallModel {
   readonly slotLayer: Int32Array;
   /** Thickness that each slot stores for [m]. */
   readonly slotVolume: Float64Array;
-  /** Slot at the outer and inner end of each slice; -1 for thin elements. */
-  readonly outerSlot: Int32Array;
+  /** Slots run from outside to inside; how many there are up to and with each node. */
+  readonly slotEnd: Int32Array;
+  /** Inner end's slot of each slice; -1 for thin elements. */
   readonly innerSlot: Int32Array;
-  /** 1/length of slices [1/m]; 0 for thin elements. */
-  readonly perLength: Float64Array;
-  /** All property tables end to end, and where each slot's begins. */
+  /** All property tables end to end, and all temperature factors of conductivity. */
   readonly rows: Float64Array;
-  readonly slotRow: Int32Array;
-  readonly slotFollowsSuction: Uint8Array;
-  readonly slotAbsoluteVapour: Uint8Array;
-  /** Dry heat capacity [J/(m3 K)]. */
-  readonly slotHeat: Float64Array;
-  /** Temperature factors of conductivity end to end, and where each slot's begins; -1: none. */
   readonly warm: Float64Array;
-  readonly slotWarm: Int32Array;
+  /** Per slot, `slotIndices` numbers: where its rows begin, where its temperature factors begin or -1, its flags. */
+  readonly slotIndex: Int32Array;
+  /** Per slot: thickness it stores for [m], dry heat capacity [J/(m3 K)]. */
+  readonly slotNumber: Float64Array;
   /** 0 slice, 1 membrane, 2 contact. */
   readonly elementKind: Uint8Array;
+  /** 1/length of slices [1/m]; 0 for thin elements. */
+  readonly perLength: Float64Array;
   readonly thermalConductance: Float64Array;
   readonly vapourConductance: Float64Array;
   readonly liquidConductance: Float64Array;
@@ -59,11 +57,19 @@ export interface WallModel {
   readonly filmFrom: Float64Array;
   /** Nodes with nothing but skins around them. */
   readonly skinNodes: Int32Array;
-  /** Which solid layer each node counts with when remainders are spread; skins and air spaces count with a neighbour. */
-  readonly nodeGroup: Int32Array;
-  readonly groups: number;
+  /**
+   * Per node: the nearest solid layer outward and inward of it, the same twice inside a layer. Nodes at an interface, of skins and of
+   * air spaces count half with each.
+   */
+  readonly solids: Int32Array;
+  readonly solidCount: number;
   readonly sources: WallSources;
 }
+
+/** Numbers a slot holds in `slotIndex`, and its flags. */
+export const slotIndices = 3;
+export const followsSuctionFlag = 1;
+export const absoluteVapourFlag = 2;
 
 export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
   const lab = aCase.exposure.kind === "lab" ? aCase.exposure.lab.physics : undefined;
@@ -76,25 +82,25 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
   const slotNode: number[] = [];
   const slotTable: number[] = [];
   const slotVolume: number[] = [];
-  const outerSlot = new Int32Array(elements.length).fill(-1);
   const innerSlot = new Int32Array(elements.length).fill(-1);
   elements.forEach((element, e) => {
     if (element.kind !== "slice") return;
     const before = e > 0 && elements[e - 1]!.kind === "slice" && elements[e - 1]!.layer === element.layer;
-    if (before) outerSlot[e] = innerSlot[e - 1]!;
+    // Inside a layer the slot at the inner end of one slice is the one at the outer end of the next.
+    if (before) slotVolume[slotVolume.length - 1]! += element.length_m / 2;
     else {
-      outerSlot[e] = slotNode.length;
       slotNode.push(e);
       slotTable.push(element.layer);
-      slotVolume.push(0);
+      slotVolume.push(element.length_m / 2);
     }
     innerSlot[e] = slotNode.length;
     slotNode.push(e + 1);
     slotTable.push(element.layer);
-    slotVolume.push(0);
-    slotVolume[outerSlot[e]]! += element.length_m / 2;
-    slotVolume[innerSlot[e]]! += element.length_m / 2;
+    slotVolume.push(element.length_m / 2);
   });
+  const slotEnd = new Int32Array(nodes);
+  for (const node of slotNode) slotEnd[node]!++;
+  for (let i = 1; i < nodes; i++) slotEnd[i]! += slotEnd[i - 1]!;
 
   const thermalConductance = new Float64Array(elements.length);
   const vapourConductance = new Float64Array(elements.length);
@@ -129,10 +135,10 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     slotTable: Int32Array.from(slotTable),
     slotLayer: Int32Array.from(slotTable),
     slotVolume: Float64Array.from(slotVolume),
-    outerSlot,
+    slotEnd,
     innerSlot,
-    perLength: Float64Array.from(elements, ({ length_m }) => (length_m > 0 ? 1 / length_m : 0)),
     elementKind: Uint8Array.from(elements, ({ kind }) => (kind === "slice" ? 0 : kind === "membrane" ? 1 : 2)),
+    perLength: Float64Array.from(elements, ({ length_m }) => (length_m > 0 ? 1 / length_m : 0)),
     thermalConductance,
     vapourConductance,
     liquidConductance,
@@ -140,39 +146,54 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     filmNodes,
     filmFrom: Float64Array.from(filmNodes, (node) => from[node]!),
     skinNodes: Int32Array.from(from.keys()).filter((node) => !slotNode.includes(node)),
-    ...flatTables(tables, slotTable),
-    ...solidGroups(aCase, grid),
+    ...flatTables(tables, slotTable, slotVolume),
+    ...solidLayers(aCase, grid),
     sources: wallSources(aCase, grid),
   };
 }
 
-function solidGroups(aCase: Case, grid: Grid) {
-  const nodeGroup = new Int32Array(grid.depth_m.length);
-  let group = -1;
-  aCase.layers.forEach((layer, index) => {
-    if (layer.material.kind === "bulk" && layer.thickness_m > 0) group++;
-    for (let i = grid.firstNode[index]!; i <= grid.lastNode[index]!; i++) nodeGroup[i] = Math.max(group, 0);
-  });
-  return { nodeGroup, groups: Math.max(group + 1, 1) };
+function solidLayers(aCase: Case, grid: Grid) {
+  const numbers: number[] = [];
+  let solidCount = 0;
+  for (const layer of aCase.layers) {
+    numbers.push(layer.material.kind === "bulk" && layer.thickness_m > 0 ? solidCount++ : -1);
+  }
+  const nodes = grid.depth_m.length;
+  const solids = new Int32Array(2 * nodes).fill(-1);
+  const ofElement = (e: number) => {
+    const element = grid.elements[e]!;
+    return element.kind === "slice" ? numbers[element.layer]! : -1;
+  };
+  for (let i = 1; i < nodes; i++) solids[2 * i] = ofElement(i - 1) >= 0 ? ofElement(i - 1) : solids[2 * i - 2]!;
+  for (let i = nodes - 2; i >= 0; i--) solids[2 * i + 1] = ofElement(i) >= 0 ? ofElement(i) : solids[2 * i + 3]!;
+  for (let i = 0; i < nodes; i++) {
+    const outward = solids[2 * i]!;
+    const inward = solids[2 * i + 1]!;
+    solids[2 * i] = Math.max(outward >= 0 ? outward : inward, 0);
+    solids[2 * i + 1] = Math.max(inward >= 0 ? inward : outward, 0);
+  }
+  return { solids, solidCount: Math.max(solidCount, 1) };
 }
 
-function flatTables(tables: readonly PropertyTable[], slotTable: readonly number[]) {
+function flatTables(tables: readonly PropertyTable[], slotTable: readonly number[], slotVolume: readonly number[]) {
   const size = (tableIntervals + 1) * tableStride;
   const rows = new Float64Array(size * tables.length);
   tables.forEach((table, i) => rows.set(table.rows, i * size));
   const warmSize = tables.find((table) => table.warm !== null)?.warm?.length ?? 0;
   const warm = new Float64Array(warmSize * tables.length);
   tables.forEach((table, i) => table.warm !== null && warm.set(table.warm, i * warmSize));
-  const perSlot = <T>(of: (table: PropertyTable, i: number) => T) => slotTable.map((i) => of(tables[i]!, i));
-  return {
-    rows,
-    slotRow: Int32Array.from(perSlot((_, i) => i * size)),
-    slotFollowsSuction: Uint8Array.from(perSlot((table) => (table.followsSuction ? 1 : 0))),
-    slotAbsoluteVapour: Uint8Array.from(perSlot((table) => (table.absoluteVapour ? 1 : 0))),
-    slotHeat: Float64Array.from(perSlot((table) => table.dryHeatCapacity_Jm3K)),
-    warm,
-    slotWarm: Int32Array.from(perSlot((table, i) => (table.warm === null ? -1 : i * warmSize))),
-  };
+  const slotIndex = new Int32Array(slotIndices * slotTable.length);
+  const slotNumber = new Float64Array(2 * slotTable.length);
+  slotTable.forEach((i, s) => {
+    const table = tables[i]!;
+    slotIndex[slotIndices * s] = i * size;
+    slotIndex[slotIndices * s + 1] = table.warm === null ? -1 : i * warmSize;
+    slotIndex[slotIndices * s + 2] =
+      (table.followsSuction ? followsSuctionFlag : 0) | (table.absoluteVapour ? absoluteVapourFlag : 0);
+    slotNumber[2 * s] = slotVolume[s]!;
+    slotNumber[2 * s + 1] = table.dryHeatCapacity_Jm3K;
+  });
+  return { rows, warm, slotIndex, slotNumber };
 }
 
 /** Vapour path of a wide vertical air space: convection keeps it as open as 24 mm of still air (Lewis analogy, h_a 1.25 W/(m2 K); COMPUTED). */

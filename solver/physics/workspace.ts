@@ -17,7 +17,7 @@ export interface Workspace {
   readonly x: Float64Array;
   readonly stored: Float64Array;
   readonly rate: Float64Array;
-  /** d stored/dx per node, row-major 2x2. */
+  /** d stored/dx per node, row-major 2x2; without derivatives only its diagonal. */
   readonly capacity: Float64Array;
   /** d rate/dx, then overwritten with capacity - factor * d rate/dx for the Newton step. */
   readonly system: BlockTridiagonal;
@@ -27,20 +27,8 @@ export interface Workspace {
   readonly pressure: Float64Array;
   readonly pressureByT: Float64Array;
   readonly pressureByTheta: Float64Array;
-  readonly air: Float64Array;
-  readonly airByT: Float64Array;
-  // Slot properties.
+  /** Water content of each slot [kg/m3]. */
   readonly water: Float64Array;
-  readonly waterByEta: Float64Array;
-  readonly liquid: Float64Array;
-  readonly liquidByEta: Float64Array;
-  readonly etaByT: Float64Array;
-  readonly vapour: Float64Array;
-  readonly vapourByT: Float64Array;
-  readonly vapourByTheta: Float64Array;
-  readonly conductivity: Float64Array;
-  readonly conductivityByT: Float64Array;
-  readonly conductivityByTheta: Float64Array;
   // Flows, positive inward.
   readonly elementVapour: Float64Array;
   readonly elementLiquid: Float64Array;
@@ -57,7 +45,6 @@ export interface Workspace {
 export function workspace(wall: WallModel): Workspace {
   const { nodes, slots } = wall;
   const perNode = () => new Float64Array(nodes);
-  const perSlot = () => new Float64Array(slots);
   const perElement = () => new Float64Array(nodes - 1);
   const sources = wall.sources.airLeaks.length + wall.sources.rainLeaks.length + wall.sources.cavities.length;
   return {
@@ -72,19 +59,7 @@ export function workspace(wall: WallModel): Workspace {
     pressure: perNode(),
     pressureByT: perNode(),
     pressureByTheta: perNode(),
-    air: perNode(),
-    airByT: perNode(),
-    water: perSlot(),
-    waterByEta: perSlot(),
-    liquid: perSlot(),
-    liquidByEta: perSlot(),
-    etaByT: perSlot(),
-    vapour: perSlot(),
-    vapourByT: perSlot(),
-    vapourByTheta: perSlot(),
-    conductivity: perSlot(),
-    conductivityByT: perSlot(),
-    conductivityByTheta: perSlot(),
+    water: new Float64Array(slots),
     elementVapour: perElement(),
     elementLiquid: perElement(),
     elementHeat: perElement(),

@@ -1,6 +1,6 @@
 import { heatEntries, waterEntries } from "../physics/book-entries.ts";
 import type { Book } from "./result.ts";
-import type { StageFlows } from "./time-step.ts";
+import type { StageFlows } from "./stepper.ts";
 import { gamma } from "./time-step.ts";
 
 /** The balance of a run as it goes: every entry's net gain, and what came in and went out gross. */

@@ -2,7 +2,7 @@ import { evaluate } from "../physics/balance.ts";
 import { heatIndex, waterIndex } from "../physics/book-entries.ts";
 import { insideOffset, load } from "../physics/load-cursor.ts";
 import type { Ledger } from "./books.ts";
-import type { Stepper } from "./time-step.ts";
+import type { Stepper } from "./stepper.ts";
 
 /**
  * A held face takes its given state at once when that jumps, at the start or at a step of a table. What its node's storage takes or

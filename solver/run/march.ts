@@ -1,6 +1,7 @@
 import type { Ledger } from "./books.ts";
 import { jumpHeldFaces } from "./held-faces.ts";
-import { accept, tryStep, type Stepper } from "./time-step.ts";
+import type { Stepper } from "./stepper.ts";
+import { accept, tryStep } from "./time-step.ts";
 
 export interface MarchFailure {
   readonly time_s: number;
@@ -19,6 +20,8 @@ const shortestStep_s = 1e-7;
 const caution = 0.85;
 const fastestGrowth = 4;
 const strongestCut = 0.15;
+/** A step spans at most this share of an interval of the loads: the error of one that spans it whole can hide from its own estimate. */
+const longest = 0.5;
 
 export interface March {
   /** Goes through interval k of the loads. Returns null, or why it could not. */
@@ -57,7 +60,7 @@ export function march(
       while (tau < 1) {
         const left = (1 - tau) * duration;
         // What is left of the interval is shared out evenly, so that no sliver remains.
-        let h = left / Math.max(1, Math.ceil(left / wanted - 1e-6));
+        let h = left / Math.max(1, Math.ceil(left / Math.min(wanted, longest * duration) - 1e-6));
         for (;;) {
           const end = h >= left * (1 - 1e-9) ? 1 : tau + h / duration;
           const last = k === intervals - 1 && end === 1;

@@ -3,21 +3,22 @@ import type { WallModel } from "../physics/wall-model.ts";
 import type { Workspace } from "../physics/workspace.ts";
 import { monthEnds } from "./calendar.ts";
 import type { MonthlyFlows } from "./result.ts";
-import { gamma, type StageFlows } from "./time-step.ts";
+import type { StageFlows } from "./stepper.ts";
+import { gamma } from "./time-step.ts";
 
 /**
  * Water across the planes of the wall, month by month of the judged year.
  *
  * The plane of an interface runs through its node. What crosses it into a layer is what the layer's first slice passes on plus what
  * the layer's own half slice at the node gained, less what a source brought there: so for each layer inflow + sources - outflow
- * is its change of storage, exactly.
+ * is its change of storage, exactly. What the steps left over counts with the water of its node, and its spreading with the vapour.
  */
 export interface MonthlyRecorder {
-  add(first: StageFlows, second: StageFlows, h: number): void;
+  add(first: StageFlows, second: StageFlows, spread: Float64Array, h: number): void;
   /** Called at the end of each hour of the judged year, 0..8759, and once before it with -1. */
-  endOfHour(work: Workspace, hourOfYear: number): void;
+  endOfHour(work: Workspace, stored: Float64Array, hourOfYear: number): void;
   /** Forgets everything: a new year is judged. */
-  reset(work: Workspace): void;
+  reset(work: Workspace, stored: Float64Array): void;
   flows(): MonthlyFlows | null;
 }
 
@@ -37,32 +38,32 @@ export function monthlyRecorder(aCase: Case, wall: WallModel, startDay: number):
   const source = new Float64Array(sourceCount);
   let heatFromRoom = 0;
   let snapshots: Snapshot[] = [];
-  const take = (work: Workspace) => {
+  const take = (work: Workspace, stored: Float64Array) => {
     snapshots.push({
       vapour: vapour.slice(),
       liquid: liquid.slice(),
       source: source.slice(),
       heatFromRoom,
-      slotWater: work.water.slice(),
+      slotWater: slotWater(wall, work, stored),
     });
   };
   return {
-    add(first, second, h) {
+    add(first, second, spread, h) {
       const a = (1 - gamma) * h;
       const b = gamma * h;
       for (let e = 0; e < vapour.length; e++) {
-        vapour[e]! += a * first.vapour[e]! + b * second.vapour[e]!;
+        vapour[e]! += a * first.vapour[e]! + b * second.vapour[e]! + spread[e]!;
         liquid[e]! += a * first.liquid[e]! + b * second.liquid[e]!;
       }
       for (let i = 0; i < sourceCount; i++) source[i]! += a * first.source[i]! + b * second.source[i]!;
       heatFromRoom += a * first.heatFromRoom + b * second.heatFromRoom;
     },
-    endOfHour(work, hourOfYear) {
-      if (ends.includes(hourOfYear + 1)) take(work);
+    endOfHour(work, stored, hourOfYear) {
+      if (ends.includes(hourOfYear + 1)) take(work, stored);
     },
-    reset(work) {
+    reset(work, stored) {
       snapshots = [];
-      take(work);
+      take(work, stored);
     },
     flows: () => (snapshots.length === 13 ? monthlyFlows(aCase, wall, snapshots) : null),
   };
@@ -112,6 +113,17 @@ function monthlyFlows(aCase: Case, wall: WallModel, snapshots: readonly Snapshot
     })),
     heatFromRoom_MJm2: gained((at) => at.heatFromRoom / 1e6),
   };
+}
+
+/** Water of each slot with its share of what is left over at its node [kg/m3]. */
+function slotWater(wall: WallModel, work: Workspace, stored: Float64Array): Float64Array {
+  const { slotNode, slotEnd, slotVolume } = wall;
+  return work.water.map((w, s) => {
+    const i = slotNode[s]!;
+    const slots = slotEnd[i]! - (i > 0 ? slotEnd[i - 1]! : 0);
+    const leftOver = stored[2 * i + 1]! - work.stored[2 * i + 1]!;
+    return w + leftOver / slots / slotVolume[s]!;
+  });
 }
 
 interface NamedSource {

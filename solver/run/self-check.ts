@@ -2,7 +2,7 @@ import type { HourlyLoads } from "../../climate/index.ts";
 import type { Case } from "../model/index.ts";
 import type { Progress, RunResult } from "./result.ts";
 import { simulate } from "./simulate.ts";
-import { defaultTolerance } from "./time-step.ts";
+import { defaultTolerance } from "./tolerance.ts";
 
 /** How far a result moves when grid and tolerance are refined: its own numerical uncertainty. */
 export interface SelfCheck {

@@ -13,7 +13,9 @@ import { monthlyRecorder } from "./monthly-flows.ts";
 import { probeRecorder } from "./probes.ts";
 import type { Progress, RunResult } from "./result.ts";
 import { mapRecorder } from "./through-wall-map.ts";
-import { defaultTolerance, stepper, toleranceOf } from "./time-step.ts";
+import { stepper } from "./stepper.ts";
+import { weigh } from "./time-step.ts";
+import { defaultTolerance, toleranceOf } from "./tolerance.ts";
 
 /** Hours between two reports of progress; at a report a run can be stopped. */
 const hoursBetweenReports = 120;
@@ -37,6 +39,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
   work.x.set(step.x);
   evaluate(wall, work, cursor.values, step.holding, false);
   step.stored.set(work.stored);
+  weigh(step);
 
   const years = loads.repeats ? aCase.run.years : 1;
   const intervals = cursor.intervals * years;
@@ -47,7 +50,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
   const probes = probeRecorder(aCase, wall, hoursInAll);
   const map = mapRecorder(wall, hoursInAll);
   const monthly = monthlyRecorder(aCase, wall, loads.startDay);
-  monthly.reset(work);
+  monthly.reset(work, step.stored);
   const hash = caseHash(aCase, "");
   const yearEndWater_kgm2 = [totals(step.stored)[0]];
   let layersBefore = waterByLayer(wall, work.water);
@@ -59,7 +62,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
   yield { caseHash: hash, done: 0, of: hoursInAll };
   const steps = march(step, intervals, log, book, (h) => {
     enter(book, step.first, step.second, h);
-    monthly.add(step.first, step.second, h);
+    monthly.add(step.first, step.second, step.spread, h);
   });
   for (let k = 0; k < intervals; k++) {
     const advanced = steps.through(k);
@@ -72,7 +75,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
     if (Math.abs(end_s / 3600 - Math.round(end_s / 3600)) > 1e-6) continue;
     probes.record(work, hours);
     map.record(work, hours);
-    if (wholeYears) monthly.endOfHour(work, hours % hoursPerYear);
+    if (wholeYears) monthly.endOfHour(work, step.stored, hours % hoursPerYear);
     hours++;
     if (hours % periodHours === 0 && loads.repeats) {
       yearEndWater_kgm2.push(totals(step.stored)[0]);
@@ -82,7 +85,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
         layers.every((w, i) => Math.abs(w - layersBefore[i]!) <= Math.max(repeatsWithin * w, 0.001));
       layersBefore = layers;
       if (repeated) break;
-      if (hours < hoursInAll) monthly.reset(work);
+      if (hours < hoursInAll) monthly.reset(work, step.stored);
     }
     if (hours % hoursBetweenReports === 0) {
       const answer = yield { caseHash: hash, done: hours, of: hoursInAll };
