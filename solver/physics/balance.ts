@@ -40,8 +40,8 @@ const skinWaterPerPotential_kgm2 = 3e-4;
 const filmSharpness = 2.5;
 
 function films(wall: WallModel, work: Workspace): void {
-  const { filmNodes, filmFrom, skinNodes } = wall;
-  const { x, stored, capacity } = work;
+  const { filmNodes, filmFrom, filmSlot, skinNodes } = wall;
+  const { x, stored, capacity, slotFilm } = work;
   const waterHeat = wall.physics.waterHeatCapacity_JkgK;
   for (let n = 0; n < skinNodes.length; n++) {
     const i = skinNodes[n]!;
@@ -60,6 +60,7 @@ function films(wall: WallModel, work: Workspace): void {
     const warm = x[2 * i]! - enthalpyZero_K;
     stored[2 * i]! += waterHeat * film * warm;
     stored[2 * i + 1]! += film;
+    if (filmSlot[n]! >= 0) slotFilm[filmSlot[n]!] = film;
     capacity[4 * i]! += waterHeat * film;
     capacity[4 * i + 1]! += waterHeat * slope * warm;
     capacity[4 * i + 3]! += slope;

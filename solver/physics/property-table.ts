@@ -3,7 +3,7 @@ import { conductivityCurve } from "./conductivity.ts";
 import { liquidSlope } from "./liquid-transport.ts";
 import { highestPotential, humidityAt, lowestPotential } from "./moisture-potential.ts";
 import type { PhysicsSettings } from "./physics-settings.ts";
-import { sorptionCurve } from "./sorption-curve.ts";
+import { sorptionCurve, type SorptionCurve } from "./sorption-curve.ts";
 import { vapourCurve } from "./vapour-transport.ts";
 
 /**
@@ -25,6 +25,8 @@ export const humidityTable = Float64Array.from({ length: tableIntervals + 1 }, (
 export interface PropertyTable {
   /** (tableIntervals + 1) rows of [w kg/m3, Psi kg/(m s), vapour factor, lambda W/(m K)]. */
   readonly rows: Float64Array;
+  /** The same for slots at the faces of the layer: of a material that draws no water they hold none that stands free. */
+  readonly rowsAtFace: Float64Array;
   /** Vapour factor is a permeability [kg/(m s Pa)] rather than a multiple of still air's. */
   readonly absoluteVapour: boolean;
   /** Water content and liquid flow follow suction, so they feel temperature at a given RH. */
@@ -33,7 +35,7 @@ export interface PropertyTable {
   readonly dryHeatCapacity_Jm3K: number;
   /** Factor on lambda over temperature: even grid from 200 K in steps of 0.5 K; null: always 1. */
   readonly warm: Float64Array | null;
-  readonly capillarySaturation_kgm3: number | null;
+  readonly drawsWater: boolean;
 }
 
 export const warmFrom_K = 200;
@@ -69,14 +71,22 @@ export function propertyTable(material: Material, physics: PhysicsSettings): Pro
   }
   return {
     rows,
+    rowsAtFace: sorption.drawsWater ? rows : atFace(rows, sorption),
     absoluteVapour: vapour.absolute,
     followsSuction: sorption.followsSuction,
     movesLiquid: slope !== null,
     dryHeatCapacity_Jm3K:
       material.kind === "air" ? airHeatCapacity_Jm3K : (material.density_kgm3 ?? 0) * (material.heatCapacity_JkgK ?? 0),
     warm: warmTable(conductivity.warm),
-    capillarySaturation_kgm3: sorption.capillarySaturation_kgm3,
+    drawsWater: sorption.drawsWater,
   };
+}
+
+function atFace(rows: Float64Array, sorption: SorptionCurve): Float64Array {
+  const copy = rows.slice();
+  for (let i = 0; i <= tableIntervals; i++)
+    copy[i * tableStride] = sorption.waterAtFace(lowestPotential + i * tableStep);
+  return copy;
 }
 
 function warmTable(warm: (T: number) => number): Float64Array | null {

@@ -24,6 +24,12 @@ export interface SorptionCurve {
   readonly waterAt: (potential: number) => number;
   /** The curve without free water beyond saturation, for transport properties. */
   readonly boundWaterAt: (potential: number) => number;
+  /**
+   * The curve at a face of a material that draws no water: condensate there stands as a film on the face or is drawn by the layer beside,
+   * and does not fill half a slice. Elsewhere the same as `waterAt`.
+   */
+  readonly waterAtFace: (potential: number) => number;
+  readonly drawsWater: boolean;
   /** Saturation of the pores that draw water [kg/m3]; null where the material has none. */
   readonly capillarySaturation_kgm3: number | null;
   /** True: the content follows suction; false: it follows relative humidity whatever the temperature. */
@@ -39,11 +45,21 @@ export function sorptionCurve(material: Material, rhoR: number): SorptionCurve {
       : potentialAtSuction(fullPoreSuction_Pa, referenceTemperature_K, rhoR);
   const slope =
     bound.capillarySaturation_kgm3 === null ? freeWaterOfOthers_kgm3 : freeWaterShare * bound.capillarySaturation_kgm3;
+  const waterAt = (potential: number) => bound.waterAt(potential) + freeWater(potential - wetEnd, slope);
+  const { hygroscopicUpTo } = bound;
+  const drawsWater =
+    bound.capillarySaturation_kgm3 !== null && (hygroscopicUpTo === undefined || movesLiquid(material));
   return {
     ...bound,
     boundWaterAt: bound.waterAt,
-    waterAt: (potential) => bound.waterAt(potential) + freeWater(potential - wetEnd, slope),
+    waterAt,
+    waterAtFace: drawsWater ? waterAt : (potential) => bound.waterAt(Math.min(potential, hygroscopicUpTo ?? Infinity)),
+    drawsWater,
   };
+}
+
+function movesLiquid({ liquid }: Material): boolean {
+  return liquid !== undefined && !("absorption_kgm2s05" in liquid && liquid.absorption_kgm2s05 === 0);
 }
 
 /** Nothing well before the potential where water begins to stand free, a straight line well beyond it, never flat between. */
@@ -52,7 +68,12 @@ export function freeWater(beyond: number, slope: number): number {
   return scaled > 30 ? slope * beyond : (slope / freeWaterSharpness) * Math.log1p(Math.exp(scaled));
 }
 
-function boundWater(material: Material, rhoR: number): Omit<SorptionCurve, "boundWaterAt"> {
+interface BoundWater extends Pick<SorptionCurve, "waterAt" | "capillarySaturation_kgm3" | "followsSuction"> {
+  /** Potential of the wettest point measured over RH; undefined where the curve is one of suction. */
+  readonly hygroscopicUpTo?: number;
+}
+
+function boundWater(material: Material, rhoR: number): BoundWater {
   const sorption = material.sorption;
   const liquidFollowsSuction =
     material.liquid !== undefined &&
@@ -138,10 +159,12 @@ function fromHumidityPoints(
   }
   const joined = [...points].reverse().find(([phi]) => phi <= humidityWhereAxesJoin) ?? points[0];
   if (theta.length === 0) return { waterAt: () => 0, capillarySaturation_kgm3: null };
+  const hygroscopicUpTo = points.length > 0 ? potentialAt(points.at(-1)![0]) : -Infinity;
   const overSuction = monotoneCurve(theta, water);
   const joinAt = joined === undefined ? -Infinity : potentialAt(joined[0]);
   return {
     waterAt: (at: number) => (at <= joinAt ? overHumidity.at(humidityAt(at)) : overSuction.at(at)),
     capillarySaturation_kgm3: atSaturation,
+    hygroscopicUpTo,
   };
 }

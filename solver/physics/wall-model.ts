@@ -55,6 +55,8 @@ export interface WallModel {
   /** Nodes that carry a film of dew or rain, and the potential from which they do. */
   readonly filmNodes: Int32Array;
   readonly filmFrom: Float64Array;
+  /** Slot whose layer a film inside the wall counts with; -1 on the faces of the wall and where there is none. */
+  readonly filmSlot: Int32Array;
   /** Nodes with nothing but skins around them. */
   readonly skinNodes: Int32Array;
   /**
@@ -145,6 +147,7 @@ export function wallModel(aCase: Case, loads: HourlyLoads): WallModel {
     membrane,
     filmNodes,
     filmFrom: Float64Array.from(filmNodes, (node) => from[node]!),
+    filmSlot: filmNodes.map((node) => (node === 0 || node === nodes - 1 ? -1 : slotNode.lastIndexOf(node))),
     skinNodes: Int32Array.from(from.keys()).filter((node) => !slotNode.includes(node)),
     ...flatTables(tables, slotTable, slotVolume),
     ...solidLayers(aCase, grid),
@@ -177,8 +180,11 @@ function solidLayers(aCase: Case, grid: Grid) {
 
 function flatTables(tables: readonly PropertyTable[], slotTable: readonly number[], slotVolume: readonly number[]) {
   const size = (tableIntervals + 1) * tableStride;
-  const rows = new Float64Array(size * tables.length);
-  tables.forEach((table, i) => rows.set(table.rows, i * size));
+  const rows = new Float64Array(size * 2 * tables.length);
+  tables.forEach((table, i) => {
+    rows.set(table.rows, 2 * i * size);
+    rows.set(table.rowsAtFace, (2 * i + 1) * size);
+  });
   const warmSize = tables.find((table) => table.warm !== null)?.warm?.length ?? 0;
   const warm = new Float64Array(warmSize * tables.length);
   tables.forEach((table, i) => table.warm !== null && warm.set(table.warm, i * warmSize));
@@ -186,7 +192,8 @@ function flatTables(tables: readonly PropertyTable[], slotTable: readonly number
   const slotNumber = new Float64Array(2 * slotTable.length);
   slotTable.forEach((i, s) => {
     const table = tables[i]!;
-    slotIndex[slotIndices * s] = i * size;
+    const atFace = slotTable[s - 1] !== i || slotTable[s + 1] !== i;
+    slotIndex[slotIndices * s] = (2 * i + (atFace ? 1 : 0)) * size;
     slotIndex[slotIndices * s + 1] = table.warm === null ? -1 : i * warmSize;
     slotIndex[slotIndices * s + 2] =
       (table.followsSuction ? followsSuctionFlag : 0) | (table.absoluteVapour ? absoluteVapourFlag : 0);
@@ -231,7 +238,7 @@ function filmFrom(aCase: Case, grid: Grid, tables: readonly PropertyTable[]): Fl
     from[grid.lastNode[index]!] = dewFrom;
   });
   tables.forEach((table, index) => {
-    if (table.capillarySaturation_kgm3 === null) return;
+    if (!table.drawsWater) return;
     from[grid.firstNode[index]!] = Infinity;
     from[grid.lastNode[index]!] = Infinity;
   });

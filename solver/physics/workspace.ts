@@ -29,6 +29,8 @@ export interface Workspace {
   readonly pressureByTheta: Float64Array;
   /** Water content of each slot [kg/m3]. */
   readonly water: Float64Array;
+  /** Film of water that stands on the face a slot lies at and counts with its layer [kg/m2]. */
+  readonly slotFilm: Float64Array;
   // Flows, positive inward.
   readonly elementVapour: Float64Array;
   readonly elementLiquid: Float64Array;
@@ -60,6 +62,7 @@ export function workspace(wall: WallModel): Workspace {
     pressureByT: perNode(),
     pressureByTheta: perNode(),
     water: new Float64Array(slots),
+    slotFilm: new Float64Array(slots),
     elementVapour: perElement(),
     elementLiquid: perElement(),
     elementHeat: perElement(),

@@ -115,14 +115,14 @@ function monthlyFlows(aCase: Case, wall: WallModel, snapshots: readonly Snapshot
   };
 }
 
-/** Water of each slot with its share of what is left over at its node [kg/m3]. */
+/** Water of each slot with the film on its face and its share of what is left over at its node [kg/m3]. */
 function slotWater(wall: WallModel, work: Workspace, stored: Float64Array): Float64Array {
   const { slotNode, slotEnd, slotVolume } = wall;
   return work.water.map((w, s) => {
     const i = slotNode[s]!;
     const slots = slotEnd[i]! - (i > 0 ? slotEnd[i - 1]! : 0);
     const leftOver = stored[2 * i + 1]! - work.stored[2 * i + 1]!;
-    return w + leftOver / slots / slotVolume[s]!;
+    return w + (work.slotFilm[s]! + leftOver / slots) / slotVolume[s]!;
   });
 }
 

@@ -128,7 +128,7 @@ function meanOver(wall: WallModel, work: Workspace, slots: readonly number[], in
     volume += v;
     T += v * work.x[2 * i]!;
     RH += v * work.humidity[i]!;
-    w += v * work.water[s]!;
+    w += v * work.water[s]! + work.slotFilm[s]!;
   }
   into[0] = T / volume;
   into[1] = RH / volume;

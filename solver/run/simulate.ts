@@ -1,7 +1,7 @@
 import type { HourlyLoads } from "../../climate/index.ts";
 import { caseHash, type Case } from "../model/index.ts";
 import { evaluate } from "../physics/balance.ts";
-import { workspace } from "../physics/workspace.ts";
+import { workspace, type Workspace } from "../physics/workspace.ts";
 import type { FaceHolding } from "../physics/faces.ts";
 import { initialState } from "../physics/initial-state.ts";
 import { loadCursor } from "../physics/load-cursor.ts";
@@ -53,7 +53,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
   monthly.reset(work, step.stored);
   const hash = caseHash(aCase, "");
   const yearEndWater_kgm2 = [totals(step.stored)[0]];
-  let layersBefore = waterByLayer(wall, work.water);
+  let layersBefore = waterByLayer(wall, work);
   let hours = 0;
   let status: RunResult["status"] = "finished";
   let failure: MarchFailure | null = null;
@@ -79,7 +79,7 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
     hours++;
     if (hours % periodHours === 0 && loads.repeats) {
       yearEndWater_kgm2.push(totals(step.stored)[0]);
-      const layers = waterByLayer(wall, work.water);
+      const layers = waterByLayer(wall, work);
       const repeated =
         aCase.run.untilItRepeats === true &&
         layers.every((w, i) => Math.abs(w - layersBefore[i]!) <= Math.max(repeatsWithin * w, 0.001));
@@ -133,9 +133,10 @@ function holdingOf(loads: HourlyLoads): FaceHolding {
   return { outside: face(loads.outside), inside: face(loads.inside) };
 }
 
-function waterByLayer(wall: WallModel, water: Float64Array): Float64Array {
+function waterByLayer(wall: WallModel, work: Workspace): Float64Array {
   const sums = new Float64Array(wall.tables.length);
-  for (let s = 0; s < wall.slots; s++) sums[wall.slotLayer[s]!]! += wall.slotVolume[s]! * water[s]!;
+  for (let s = 0; s < wall.slots; s++)
+    sums[wall.slotLayer[s]!]! += wall.slotVolume[s]! * work.water[s]! + work.slotFilm[s]!;
   return sums;
 }
 
