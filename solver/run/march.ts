@@ -1,5 +1,5 @@
 import type { Ledger } from "./books.ts";
-import { jumpHeldFaces } from "./held-faces.ts";
+import { firstStep_s, meetJump } from "./load-jump.ts";
 import type { Stepper } from "./stepper.ts";
 import { accept, tryStep } from "./time-step.ts";
 
@@ -14,8 +14,7 @@ export interface MarchCount {
   rejected: number;
 }
 
-/** First step of a run and the shortest that is tried [s]. */
-const firstStep_s = 2;
+/** Shortest step that is tried [s]. */
 const shortestStep_s = 1e-7;
 const caution = 0.85;
 const fastestGrowth = 4;
@@ -45,16 +44,9 @@ export function march(
       const start = s.cursor.start(k);
       const duration = s.cursor.duration(k);
       if (s.cursor.jumps(k)) {
-        s.smooth = false;
-        s.cursor.read(k, 0);
-        if (!jumpHeldFaces(s, book))
-          return { time_s: start, node: 0, cause: "a held face is outside of -83 to 117 degC" };
-        const held =
-          s.holding.outside.temperatureHeld ||
-          s.holding.outside.moistureHeld ||
-          s.holding.inside.temperatureHeld ||
-          s.holding.inside.moistureHeld;
-        if (held) wanted = firstStep_s;
+        const meets = meetJump(s, book, k);
+        if (meets === null) return { time_s: start, node: 0, cause: "a held face is outside of -83 to 117 degC" };
+        wanted = Math.min(wanted, meets);
       }
       let tau = 0;
       while (tau < 1) {
