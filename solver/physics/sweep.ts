@@ -80,6 +80,26 @@ export function sweep(wall: WallModel, work: Workspace, loads: Float64Array, der
   let lambdaBefore = 0;
   let lambdaByThetaBefore = 0;
   let lambdaByTBefore = 0;
+  // Materials at a node: the last is the one towards the next node, the first the one towards the node before. Nodes without a material
+  // have thin elements around them, which do not ask.
+  let psi = 0;
+  let psiByTheta = 0;
+  let psiByT = 0;
+  let vapour = 0;
+  let vapourByTheta = 0;
+  let vapourByT = 0;
+  let lambda = 0;
+  let lambdaByTheta = 0;
+  let lambdaByT = 0;
+  let psiHere = 0;
+  let psiByThetaHere = 0;
+  let psiByTHere = 0;
+  let vapourHere = 0;
+  let vapourByThetaHere = 0;
+  let vapourByTHere = 0;
+  let lambdaHere = 0;
+  let lambdaByThetaHere = 0;
+  let lambdaByTHere = 0;
   // What flows into the node before from the element outside of it, and that by the node's own unknowns.
   let heatBefore = 0;
   let waterBefore = 0;
@@ -126,25 +146,6 @@ export function sweep(wall: WallModel, work: Workspace, loads: Float64Array, der
       pressureByTheta[i] = pByTheta;
     }
 
-    // Materials at the node: the last is the one towards the next node, the first the one towards the node before.
-    let psi = 0;
-    let psiByTheta = 0;
-    let psiByT = 0;
-    let vapour = 0;
-    let vapourByTheta = 0;
-    let vapourByT = 0;
-    let lambda = 0;
-    let lambdaByTheta = 0;
-    let lambdaByT = 0;
-    let psiHere = 0;
-    let psiByThetaHere = 0;
-    let psiByTHere = 0;
-    let vapourHere = 0;
-    let vapourByThetaHere = 0;
-    let vapourByTHere = 0;
-    let lambdaHere = 0;
-    let lambdaByThetaHere = 0;
-    let lambdaByTHere = 0;
     let storedHeat = 0;
     let storedWater = 0;
     let c0 = 0;
@@ -243,58 +244,29 @@ export function sweep(wall: WallModel, work: Workspace, loads: Float64Array, der
       const pressureDrop = pBefore - p;
       let permeance: number;
       let conductance: number;
-      let gl = 0;
-      // Derivatives of vapour, liquid and conduction, by T and theta of the outer (i) and inner (j) node.
-      let gvTi = 0;
-      let gvTj = 0;
-      let gvi = 0;
-      let gvj = 0;
-      let glTi = 0;
-      let glTj = 0;
-      let gli = 0;
-      let glj = 0;
-      let qTi = 0;
-      let qTj = 0;
-      let qi = 0;
-      let qj = 0;
+      let gl: number;
+      // Slope of a membrane's permeance over the mean RH, or conductance of a joint for liquid.
+      let ofThin = 0;
       const kind = elementKind[e]!;
+      const inverse = perLength[e]!;
       if (kind === 0) {
-        const inverse = perLength[e]!;
         permeance = 0.5 * (vapourBefore + vapourHere) * inverse;
         conductance = 0.5 * (lambdaBefore + lambdaHere) * inverse;
         gl = (psiBefore - psiHere) * inverse;
-        if (derivatives) {
-          const halfDrop = 0.5 * pressureDrop * inverse;
-          gvTi = vapourByTBefore * halfDrop;
-          gvi = vapourByThetaBefore * halfDrop;
-          gvTj = vapourByTHere * halfDrop;
-          gvj = vapourByThetaHere * halfDrop;
-          gli = psiByThetaBefore * inverse;
-          glj = -psiByThetaHere * inverse;
-          glTi = psiByTBefore * inverse;
-          glTj = -psiByTHere * inverse;
-          const halfFall = 0.5 * drop * inverse;
-          qTi = lambdaByTBefore * halfFall;
-          qTj = lambdaByTHere * halfFall;
-          qi = lambdaByThetaBefore * halfFall;
-          qj = lambdaByThetaHere * halfFall;
-        }
       } else {
         conductance = thermalConductance[e]!;
         permeance = vapourConductance[e]!;
+        gl = 0;
         if (kind === 1) {
           const table = membrane[e]!;
           const u = 0.5 * (phiBefore + phi) * membraneSteps;
           const k = u >= membraneSteps ? membraneSteps - 1 : u | 0;
           const step = table[k + 1]! - table[k]!;
           permeance = table[k]! + step * (u - k);
-          const byHumidity = 0.5 * step * membraneSteps * pressureDrop;
-          gvi = byHumidity * slopeBefore;
-          gvj = byHumidity * slope;
+          ofThin = step * membraneSteps;
         } else {
-          gli = liquidConductance[e]!;
-          glj = -gli;
-          gl = gli * (thetaBefore - theta);
+          ofThin = liquidConductance[e]!;
+          gl = ofThin * (thetaBefore - theta);
         }
       }
       let gv = permeance * pressureDrop;
@@ -331,22 +303,59 @@ export function sweep(wall: WallModel, work: Workspace, loads: Float64Array, der
       waterBefore = flow;
 
       if (derivatives) {
+        // Of vapour, liquid, conduction and air, by T and theta of the outer (i) and inner (j) node.
+        let gvTi = 0;
+        let gvTj = 0;
+        let gvi = 0;
+        let gvj = 0;
+        let glTi = 0;
+        let glTj = 0;
+        let gli = 0;
+        let glj = 0;
+        let qTi = 0;
+        let qTj = 0;
+        let qi = 0;
+        let qj = 0;
         let airTi = 0;
         let airTj = 0;
         let airi = 0;
         let airj = 0;
         if (moves) {
-          gvTi += permeance * pByTBefore;
-          gvi += permeance * pByThetaBefore;
-          gvTj -= permeance * pByT;
-          gvj -= permeance * pByTheta;
+          gvTi = permeance * pByTBefore;
+          gvi = permeance * pByThetaBefore;
+          gvTj = -permeance * pByT;
+          gvj = -permeance * pByTheta;
           if (through !== 0) {
             airTi = fromI * (pByTBefore - pBefore / TBefore);
             airTj = fromJ * (pByT - p / T);
             airi = fromI * pByThetaBefore;
             airj = fromJ * pByTheta;
           }
-        } else gvTi = gvTj = gvi = gvj = glTi = glTj = gli = glj = 0;
+        }
+        if (kind === 0) {
+          const halfFall = 0.5 * drop * inverse;
+          qTi = lambdaByTBefore * halfFall;
+          qTj = lambdaByTHere * halfFall;
+          qi = lambdaByThetaBefore * halfFall;
+          qj = lambdaByThetaHere * halfFall;
+          if (moves) {
+            const halfDrop = 0.5 * pressureDrop * inverse;
+            gvTi += vapourByTBefore * halfDrop;
+            gvi += vapourByThetaBefore * halfDrop;
+            gvTj += vapourByTHere * halfDrop;
+            gvj += vapourByThetaHere * halfDrop;
+            gli = psiByThetaBefore * inverse;
+            glj = -psiByThetaHere * inverse;
+            glTi = psiByTBefore * inverse;
+            glTj = -psiByTHere * inverse;
+          }
+        } else if (moves && kind === 1) {
+          gvi += 0.5 * ofThin * pressureDrop * slopeBefore;
+          gvj += 0.5 * ofThin * pressureDrop * slope;
+        } else if (moves) {
+          gli = ofThin;
+          glj = -ofThin;
+        }
         const heatTi =
           qTi + conductance + hv * gvTi + hl * glTi + carried + airHeat * (1 - weightHeat) + latent * airTi;
         const heatTj = qTj - conductance + hv * gvTj + hl * glTj + carried + airHeat * weightHeat + latent * airTj;
