@@ -41,6 +41,7 @@ const gradings = {
   capillary: { first_m: 0.0005, growth: 1.12 },
   thinBoard: { first_m: 0.0004, growth: 1.2 },
   boardInAir: { first_m: 0.0001, growth: 1.3 },
+  boardInLaboratory: { first_m: 0.0001, growth: 1.12 },
   dense: { first_m: 0.001, growth: 1.12 },
   insulation: { first_m: 0.0015, growth: 1.5 },
   sorbingInsulation: { first_m: 0.0005, growth: 1.25 },
@@ -86,8 +87,14 @@ function wetted(layer: CaseLayer, usual: Grading): Grading {
   return first_m < usual.first_m ? { first_m, growth: wettedGrowth } : usual;
 }
 
-/** The face of a board that meets outdoor air, an air space or a laboratory's air follows its humidity from hour to hour. */
-const inAir = (usual: Grading): Grading => (usual === gradings.thinBoard ? gradings.boardInAir : usual);
+/**
+ * The face of a board that meets outdoor air or an air space follows its humidity from hour to hour; a laboratory's air jumps, and what
+ * it does is asked at any depth.
+ */
+function inAir(aCase: Case, usual: Grading): Grading {
+  if (usual !== gradings.thinBoard) return usual;
+  return aCase.exposure.kind === "lab" ? gradings.boardInLaboratory : gradings.boardInAir;
+}
 
 /** Whether the next layer that is no membrane is air, or there is none; the room's air changes slowly and does not count. */
 function meetsAir(aCase: Case, index: number, towards: -1 | 1): boolean {
@@ -108,8 +115,8 @@ function endsOf(aCase: Case, index: number): Ends {
       ? index === 0 || exposure.site.rain?.leakTo === layer.id
       : index === 0 && exposure.lab.outside.rain_kgm2s !== undefined;
   const inside = exposure.kind === "lab" && index === layers.length - 1 && exposure.lab.inside.rain_kgm2s !== undefined;
-  const atOutside = meetsAir(aCase, index, -1) ? inAir(usual) : usual;
-  const atInside = meetsAir(aCase, index, 1) ? inAir(usual) : usual;
+  const atOutside = meetsAir(aCase, index, -1) ? inAir(aCase, usual) : usual;
+  const atInside = meetsAir(aCase, index, 1) ? inAir(aCase, usual) : usual;
   return {
     outside: outside ? wetted(layer, atOutside) : atOutside,
     inside: inside ? wetted(layer, atInside) : atInside,
