@@ -73,9 +73,16 @@ function doubtHemisphere(assembly: Assembly, global: Float64Array): void {
     );
 }
 
+/** The driest deserts average some 20 % (common practice, no source). */
+const driestYear = 0.05;
+/** Yearly means above this are known from capes and mountain tops only (common practice, no source). */
+const windyYear_ms = 8.5;
+/** Cherrapunji, August 1860 to July 1861: 26,470 mm. World Meteorological Organization, Archive of Weather and Climate Extremes (MEMORY). */
+const wettestYear_mm = 26_500;
+
 /** Refuses columns that are plainly in another unit: nothing is worse than a silent wrong number. */
 export function doubtUnits(assembly: Assembly): void {
-  const { temperature_C, dewPoint_C, windSpeed_ms } = assembly.table.values;
+  const { temperature_C, dewPoint_C, relativeHumidity, windSpeed_ms, rain_mm } = assembly.table.values;
   const temperature = spread(temperature_C);
   const elevation = assembly.source.place.elevation_m;
   if (temperature.mean > 35)
@@ -93,6 +100,14 @@ export function doubtUnits(assembly: Assembly): void {
       `Dew point averages ${dew.mean.toFixed(1)} degC.`,
       "Give dew point in degC, -50 to 30.",
     );
+  const humidity = spread(relativeHumidity);
+  if (humidity.count > 0 && humidity.mean < driestYear)
+    (dew.count > 0 ? warn : refuse)(
+      assembly,
+      placeInFile(assembly, "relativeHumidity"),
+      `Relative humidity averages ${(100 * humidity.mean).toFixed(2)} %, drier than any desert; it looks like a fraction given as percent.`,
+      'Give humidity in %, or write "fraction" as its unit in a log.',
+    );
   const wind = spread(windSpeed_ms);
   if (wind.mean > 14)
     refuse(
@@ -100,6 +115,22 @@ export function doubtUnits(assembly: Assembly): void {
       placeInFile(assembly, "windSpeed_ms"),
       `Wind averages ${wind.mean.toFixed(1)} m/s, a gale all year; it looks like km/h or knots.`,
       "Give wind speed in m/s.",
+    );
+  else if (wind.mean > windyYear_ms)
+    warn(
+      assembly,
+      placeInFile(assembly, "windSpeed_ms"),
+      `Wind averages ${wind.mean.toFixed(1)} m/s, more than at nearly all stations; in miles an hour or knots that would be usual.`,
+      "Check that wind speed is in m/s: it drives rain, films and air leaks.",
+    );
+  const rain = spread(rain_mm);
+  const fallen_mm = rain.mean * rain.count;
+  if (fallen_mm > wettestYear_mm)
+    refuse(
+      assembly,
+      placeInFile(assembly, "rain_mm"),
+      `Rain sums to ${Math.round(fallen_mm)} mm, more than the wettest place on Earth gets in its wettest year; it is not in mm.`,
+      "Give rain in mm (1 in. is 25.4 mm), or take the column out and lay monthly rain over the year.",
     );
   if (temperature.high - temperature.low === 0)
     refuse(
@@ -112,7 +143,7 @@ export function doubtUnits(assembly: Assembly): void {
     warn(assembly, "place", `The elevation is ${elevation} m.`, "Give metres above sea level, -450 to 6000.");
 }
 
-function spread(values: Float64Array): { mean: number; low: number; high: number } {
+function spread(values: Float64Array): { mean: number; low: number; high: number; count: number } {
   let sum = 0;
   let count = 0;
   let low = Infinity;
@@ -124,5 +155,5 @@ function spread(values: Float64Array): { mean: number; low: number; high: number
       low = Math.min(low, value);
       high = Math.max(high, value);
     }
-  return { mean: count > 0 ? sum / count : 0, low, high };
+  return { mean: count > 0 ? sum / count : 0, low, high, count };
 }

@@ -115,6 +115,12 @@ function readHeader(text: string): {
   return { ...location, dataFrom: from, dataLine: line };
 }
 
+/** A dry-bulb of an ordinary place in kelvin; the format's codes for a missing one lie outside. */
+const kelvinFrom = 200;
+const kelvinTo = 340;
+/** So many are no slip of a sensor. */
+const kelvinRows = 100;
+
 function readRows(text: string, dataFrom: number, dataLine: number) {
   const table = emptyHourTable();
   const targets = fields.map(({ column }) => targetOf(table, column));
@@ -125,6 +131,7 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
   let leap = 0;
   let midnightZero = 0;
   let firstHour = -1;
+  let inKelvin = 0;
   const short: number[] = [];
   const undated: number[] = [];
   for (let from = dataFrom, line = dataLine; from < text.length; line++) {
@@ -137,6 +144,7 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
       short.push(line);
       continue;
     }
+    if (row[0]! > kelvinFrom && row[0]! < kelvinTo) inKelvin++;
     const month = row[stamp]!;
     const day = row[stamp + 1]!;
     const hour = row[stamp + 2]!;
@@ -175,6 +183,14 @@ function readRows(text: string, dataFrom: number, dataLine: number) {
       } else putChecked(table, targets[k]!, at, raw * toSi, line, raw);
     }
   }
+  if (inKelvin >= kelvinRows)
+    issues.push(
+      readerError(
+        "column 7 (dry-bulb)",
+        `In ${inKelvin} rows the dry-bulb lies between ${kelvinFrom} and ${kelvinTo}; it looks like kelvin.`,
+        "Give temperatures in degC.",
+      ),
+    );
   tellRows(table.rows, rows, { leap, midnightZero, zeroFirst: firstHour === 0, short, undated }, issues);
   return { table, rows, issues };
 }

@@ -40,7 +40,7 @@ export function readLoggedRoom(name: string, text: string): Checked<LoggedAir> {
     issues.push({
       path: "time",
       severity: "warning",
-      message: `The log covers ${(log.hourOfYear.length / 24).toFixed(1)} days; the last 365 are used.`,
+      message: `The log covers ${log.hourOfYear.length} hours; the last ${hoursOfYear} are used.`,
       remedy: "Cut the file to the year you want.",
     });
   const firstHour = log.hourOfYear[from]!;

@@ -73,7 +73,7 @@ export function readLoggedWeather(name: string, text: string): Checked<WeatherYe
     issues.push({
       path: "time",
       severity: "warning",
-      message: `The log covers ${(n / 24).toFixed(1)} days; the last 365 are used.`,
+      message: `The log covers ${n} hours; the last ${hoursOfYear} are used.`,
       remedy: "Cut the file to the year you want.",
     });
   const hours = emptyHourTable();

@@ -155,9 +155,11 @@ function rainReport(year: WeatherYear, total_mm: number): RainReport {
   const share = total_mm / normal_mm;
   const against = `${Math.round(total_mm)} mm against a normal year's ${Math.round(normal_mm)} mm at ${placeName(place)}, ${Math.round(distance_km)} km away`;
   let doubt: string | null = null;
-  if (missingHours > 0) doubt = `Rain is missing in ${missingHours} hours: ${against}. Lay monthly rain over the year.`;
-  else if (distance_km <= comparableWithin_km && (share < 0.7 || share > 1.5))
-    doubt = `Rain is far from normal: ${against}.`;
+  const comparable = distance_km <= comparableWithin_km;
+  if (comparable && share > 1.5) doubt = `Rain is far above normal: ${against}. Check its unit.`;
+  else if (missingHours > 0)
+    doubt = `Rain is missing in ${missingHours} hours: ${against}. Lay monthly rain over the year.`;
+  else if (comparable && share < 0.7) doubt = `Rain is far below normal: ${against}. Lay monthly rain over the year.`;
   return {
     total_mm,
     missingHours,

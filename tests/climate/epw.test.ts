@@ -217,7 +217,8 @@ describe("damaged files are refused or repaired, never trusted", () => {
     const warm = syntheticYear(placeById("miami-fl")!, { kind: "typical", seed: 1 });
     const fahrenheit = epwRows(warm).map((row) => ((row[6] = String(Number(row[6]) * 1.8 + 32)), row));
     expect(read(joinEpw(epwHead(warm), fahrenheit)).ok).toBe(false);
-    errors(changed((row) => ((row[6] = String(Number(row[6]) + 273.15)), row)));
+    const kelvin = errors(changed((row) => ((row[6] = String(Number(row[6]) + 273.15)), row)));
+    expect(told(kelvin, /column 7 \(dry-bulb\): .*kelvin/)).toBe(true);
     expect(
       told(read(changed((row) => ((row[9] = String(Number(row[9]) / 100)), row))).issues, /column 10 \(pressure\)/),
     ).toBe(true);
@@ -271,6 +272,26 @@ describe("damaged files are refused or repaired, never trusted", () => {
     expect(Math.abs(sum(year.rain_mm) / sum(plain.rain_mm) - 1)).toBeLessThan(0.05);
     const millimetres = changed((row) => ((row[33] = String(Math.round(Number(row[33])))), row));
     expect(told(good(millimetres).issues, /divided by 10/)).toBe(false);
+  });
+
+  test("rain ten times too much is refused above the wettest year on record, doubted below it", () => {
+    // 26,470 mm: Cherrapunji, August 1860 to July 1861 (World Meteorological Organization, from memory). Burlington's normal: 935 mm.
+    const times = (factor: number): string =>
+      changed((row) => ((row[33] = String(Math.min(Number(row[33]) * factor, 299))), row));
+    const soaked = errors(changed((row) => ((row[33] = "5.3"), row)));
+    expect(told(soaked, /column 34 \(rain\): Rain sums to 464\d\d mm.*not in mm/)).toBe(true);
+    const doubtful = good(times(4));
+    expect(weatherReport(doubtful).rain.doubt).toMatch(/far above normal/);
+  });
+
+  test("wind in miles an hour is doubted, humidity as a fraction of a percent too", () => {
+    const windy = good(changed((row) => ((row[21] = String(Math.min(Number(row[21]) * 2.237, 70))), row)));
+    expect(told(windy.issues, /column 22 \(wind speed\): Wind averages/)).toBe(true);
+    expect(told(plain.issues, /Wind averages/)).toBe(false);
+    const dry = good(changed((row) => ((row[8] = String(Number(row[8]) / 100)), row)));
+    expect(told(dry.issues, /column 9 \(relative humidity\): .*fraction/)).toBe(true);
+    const noDew = changed((row) => ((row[7] = "99.9"), (row[8] = String(Number(row[8]) / 100)), row));
+    expect(told(errors(noDew), /drier than any desert/)).toBe(true);
   });
 
   test("repeated hours are averaged and said", () => {
