@@ -12,12 +12,14 @@ import {
 
 /** Climate zone and embedded place for each. */
 export const places = {
+  "4A": "baltimore-md",
   "4C": "seattle-wa",
   "5A": "boston-ma",
   "6A": "burlington-vt",
   "7": "duluth-mn",
   "8": "fairbanks-ak",
   "2A": "houston-tx",
+  Baltic: "helsinki-fi",
 } as const;
 export type Zone = keyof typeof places;
 
@@ -166,7 +168,8 @@ export function projectOf(spec: WallSpec): Project {
     name: "A wall of the trade",
     site: {
       weather: { city: places[spec.zone] },
-      climateZone: spec.zone,
+      // Helsinki's degree days are those of zone 6A.
+      climateZone: spec.zone === "Baltic" ? "6A" : spec.zone,
       face: { azimuth_deg: spec.azimuth_deg ?? 0, tilt_deg: 90, solarAbsorptance: 0.6, longwaveEmissivity: 0.9 },
     },
     indoor: {
