@@ -3,12 +3,14 @@ import { heatIndex, waterIndex } from "./book-entries.ts";
 import { cavityAirChanges } from "./cavity-ventilation.ts";
 import { uptakeShare, uptakeSlope } from "./faces.ts";
 import { insideOffset, load, windSpeed } from "./load-cursor.ts";
-import { leakAirDensity_kgm3, leakExponent } from "./sources.ts";
+import { leakExponent } from "./sources.ts";
 import type { WallModel } from "./wall-model.ts";
 
 /** Ratio of the gas constants of air and vapour [-] and heat capacity of air [J/(kg K)]. */
 const molarRatio = 0.62198;
 const airHeatCapacity_JkgK = 1006;
+/** Of dry air [J/(kg K)]; moist outdoor air is lighter by less than 1 %. */
+const gasConstantAir_JkgK = 287.055;
 
 /** Leaking air, leaking rain and ventilated cavities: exchange with a node inside the wall. */
 export function exchangeAtSources(wall: WallModel, work: Workspace, loads: Float64Array, derivatives: boolean): void {
@@ -33,7 +35,8 @@ export function exchangeAtSources(wall: WallModel, work: Workspace, loads: Float
     const changes =
       cavity.airChangesPerHour ??
       cavityAirChanges(loads[windSpeed]!, work.x[2 * cavity.node]! - loads[load.temperature]!, cavity.depth_m);
-    const flow = (leakAirDensity_kgm3 * changes * cavity.depth_m) / 3600;
+    const density = wall.physics.barometricPressure_Pa / (gasConstantAir_JkgK * loads[load.temperature]!);
+    const flow = (density * changes * cavity.depth_m) / 3600;
     exchangeAir(wall, work, loads, cavity.node, 0, flow, cavityBook, source++, derivatives);
   }
 }

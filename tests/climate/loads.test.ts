@@ -77,9 +77,19 @@ describe("films", () => {
     const outdoor = outdoorConvection_Wm2K(4) + radiativeFilm_Wm2K(0.9, 10);
     expect(1 / outdoor).toBeCloseTo(0.04, 2);
     expect([0, 10, 20].map((t) => Number(radiativeFilm_Wm2K(1, t).toFixed(1)))).toEqual([4.6, 5.1, 5.7]);
-    expect(1 / indoorFilm(90).combined_Wm2K).toBeCloseTo(0.13, 9);
-    expect(1 / indoorFilm(20).combined_Wm2K).toBeCloseTo(0.1, 9);
-    expect(1 / indoorFilm(180).combined_Wm2K).toBeCloseTo(0.17, 9);
+    const iso = fixture("surface-coefficients.csv").filter((row) => row["standard"] === "ISO 6946");
+    const resistance = (surface: string): number =>
+      number(
+        iso.find((row) => row["surface"] === surface)!,
+        "R_m2K_W",
+      );
+    expect(1 / outdoor).toBeCloseTo(resistance("outside"), 2);
+    for (const [tilt_deg, surface] of [
+      [90, "inside, horizontal flow"],
+      [20, "inside, upward"],
+      [180, "inside, downward"],
+    ] as const)
+      expect(1 / indoorFilm(tilt_deg).combined_Wm2K).toBeCloseTo(resistance(surface), 9);
     // Convection and black-room radiation make up the combined film within the standard's rounding.
     expect(indoorFilm(90).convective_Wm2K + radiativeFilm_Wm2K(0.9, 20)).toBeCloseTo(indoorFilm(90).combined_Wm2K, 0);
   });
