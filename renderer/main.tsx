@@ -5,6 +5,7 @@ import "./style/tokens.css";
 import "./style/type.css";
 import "./style/parts.css";
 import { App } from "./app.tsx";
+import { fetchSheets } from "./shell/sheets.ts";
 import { startSession } from "./state/session.ts";
 
 startSession();
@@ -14,3 +15,4 @@ createRoot(document.getElementById("root")!).render(
     <App />
   </StrictMode>,
 );
+fetchSheets();

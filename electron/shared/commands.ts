@@ -38,6 +38,9 @@ export const commands = [
     keys: "CommandOrControl+D",
     startsGroup: true,
   },
+  { id: "edit.removeOption", label: "Remove this option", menu: "Edit" },
+  { id: "edit.moveOptionForward", label: "Move this option forward", menu: "Edit", keys: "Alt+Shift+Left" },
+  { id: "edit.moveOptionBack", label: "Move this option back", menu: "Edit", keys: "Alt+Shift+Right" },
 
   { id: "sheet.wall", label: "Wall", menu: "Sheet", keys: "CommandOrControl+1" },
   { id: "sheet.exposure", label: "Exposure", menu: "Sheet", keys: "CommandOrControl+2" },

@@ -1,6 +1,7 @@
 import { commands, isCommandId, type CommandId } from "../../electron/shared/index.ts";
 import { chooseWeather, newWall, openDemo, openDocument, saveDocument } from "../state/documents.ts";
-import { addLayer, duplicateOption, moveLayer, removeLayer } from "../state/layer-commands.ts";
+import { addLayer, moveLayer, removeLayer } from "../state/layer-commands.ts";
+import { duplicateOption, moveOption, removeOption } from "../state/option-commands.ts";
 import { redo, undo } from "../state/project-store.ts";
 import { isRunning } from "../state/rerun.ts";
 import { runAgain, stopRuns, useViewStore, view } from "../state/index.ts";
@@ -23,6 +24,9 @@ const doing: Record<CommandId, () => void> = {
   "edit.moveLayerOut": () => moveLayer(-1),
   "edit.moveLayerIn": () => moveLayer(1),
   "edit.duplicateOption": duplicateOption,
+  "edit.removeOption": removeOption,
+  "edit.moveOptionForward": () => moveOption(-1),
+  "edit.moveOptionBack": () => moveOption(1),
   "sheet.wall": () => view({ sheet: "wall" }),
   "sheet.exposure": () => view({ sheet: "exposure" }),
   "sheet.year": () => view({ sheet: "year" }),

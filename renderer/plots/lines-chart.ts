@@ -1,6 +1,6 @@
 import { acrossAt, chartLayout, plainAxis, timeFoot, word, type Frame, type XAxis } from "./chart-layout.ts";
 import type { TimeScale } from "./calendar.ts";
-import { clearBox, placeLabels, wordsWidth } from "./label-places.ts";
+import { clearBox, placeLabels, wordsWidth, type Box } from "./label-places.ts";
 import type { LineStyle } from "./line-styles.ts";
 import { niceTicks } from "./nice-range.ts";
 import type { PlotData, PlotLayout } from "./plot.tsx";
@@ -24,6 +24,8 @@ export interface LinesChart {
   readonly layout: Partial<PlotLayout>;
   /** Height of a value within the plot [px], for cursor marks. */
   readonly yOf: (value: number) => number;
+  /** What its words cover [px], for readings to keep clear of. */
+  readonly wordBoxes: readonly Box[];
 }
 
 function ticksIn(
@@ -138,5 +140,14 @@ export function linesChart(input: {
       ],
     },
     yOf,
+    wordBoxes: [
+      ...limitBoxes,
+      ...places.map((place, index) => ({
+        left: place.x - tracks[index]!.width / 2,
+        right: place.x + tracks[index]!.width / 2,
+        top: place.y - tokens.label_px / 2 - 2,
+        bottom: place.y + tokens.label_px / 2 + 2,
+      })),
+    ],
   };
 }

@@ -1,5 +1,7 @@
 import { useRef, type PointerEvent, type ReactNode } from "react";
 import type { Frame } from "./chart-layout.ts";
+import { wordsWidth, type Box } from "./label-places.ts";
+import { placeReadings } from "./reading-places.ts";
 import { dayName, dayNameLong, type TimeScale } from "./calendar.ts";
 import { Plot, type PlotData, type PlotLayout } from "./plot.tsx";
 import type { SvgMaker } from "./figure.tsx";
@@ -22,6 +24,8 @@ export interface TimeChartProps {
   readonly layout: Partial<PlotLayout>;
   readonly keepPicture: (svg: SvgMaker) => void;
   readonly marks?: readonly CursorMark[];
+  /** What the chart's words cover: readings keep clear of it. */
+  readonly wordBoxes?: readonly Box[];
   /** How far the cursor runs on below the plot [px]. */
   readonly tail?: number;
   readonly withCursor?: boolean;
@@ -40,6 +44,7 @@ export function TimeChart(props: TimeChartProps): React.JSX.Element {
     layout,
     keepPicture,
     marks = [],
+    wordBoxes = [],
     tail = 0,
     withCursor = true,
     children,
@@ -48,6 +53,12 @@ export function TimeChart(props: TimeChartProps): React.JSX.Element {
   const width = frame.width - frame.left - frame.right;
   const height = frame.height - frame.top - frame.bottom;
   const x = Math.round(((day + 0.5) / time.days) * width) + 0.5;
+  const readings = placeReadings(
+    marks.map(({ y, text }) => ({ y, width: text ? wordsWidth(text, reading_px) : 0 })),
+    x,
+    { width, height },
+    wordBoxes,
+  );
   const moveTo = (event: PointerEvent): void => {
     const from = overlay.current!.getBoundingClientRect().left;
     onDay(Math.min(time.days - 1, Math.max(0, Math.floor(((event.clientX - from) / width) * time.days))));
@@ -86,9 +97,9 @@ export function TimeChart(props: TimeChartProps): React.JSX.Element {
                 />
                 {mark.text && (
                   <text
-                    x={x > width - 60 ? x - 8 : x + 8}
-                    textAnchor={x > width - 60 ? "end" : "start"}
-                    y={mark.y + (wordsAbove(marks, index) ? -7 : 15)}
+                    x={readings[index]!.x}
+                    textAnchor={readings[index]!.anchor}
+                    y={readings[index]!.y}
                     className="cursor-words"
                   >
                     {mark.text}
@@ -102,12 +113,8 @@ export function TimeChart(props: TimeChartProps): React.JSX.Element {
   );
 }
 
-/** The words of two marks that lie close go to their outer sides. */
-const wordsAbove = (marks: readonly CursorMark[], index: number): boolean =>
-  marks.some(
-    ({ y }, other) =>
-      other !== index && y - marks[index]!.y < 26 && (y > marks[index]!.y || (y === marks[index]!.y && other > index)),
-  );
+/** Of the readings' type [px]; a little wide is safe. */
+const reading_px = 12;
 
 /** The date under the cursor, on its rule: arrows move a day, page keys a month, Home and End to the year's ends. */
 export function DateSlider({

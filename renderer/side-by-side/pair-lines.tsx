@@ -117,6 +117,7 @@ export function PairLines({
             layout={chart.layout}
             keepPicture={keepPicture}
             marks={marks}
+            wordBoxes={chart.wordBoxes}
           />
         </div>
       )}

@@ -108,6 +108,26 @@ export function freeLayerId(option: Option, wish: string): string {
   return `${wish}-${number}`;
 }
 
+/** Takes an option out; the last one stays. */
+export const dropOption =
+  (id: string) =>
+  (project: Project): Project => {
+    const options = project.options.filter((option) => option.id !== id);
+    return options.length === 0 || options.length === project.options.length ? project : { ...project, options };
+  };
+
+/** Swaps an option with its neighbour in the order of the project. */
+export const shiftOption =
+  (id: string, step: 1 | -1) =>
+  (project: Project): Project => {
+    const from = project.options.findIndex((option) => option.id === id);
+    const to = from + step;
+    if (from < 0 || project.options[to] === undefined) return project;
+    const options = [...project.options];
+    [options[from], options[to]] = [options[to]!, options[from]!];
+    return { ...project, options };
+  };
+
 /** The next free letter for an option; null when eight stand. */
 export function freeOptionLetter(project: Project): string | null {
   if (project.options.length >= 8) return null;

@@ -1,4 +1,4 @@
-import { dropLayer, freeOptionLetter, shiftLayer } from "./edits.ts";
+import { dropLayer, shiftLayer } from "./edits.ts";
 import { pathInView } from "./hooks.ts";
 import { applyEdit, useProjectStore } from "./project-store.ts";
 import { useViewStore, view } from "./view-store.ts";
@@ -40,17 +40,4 @@ export function moveLayer(step: 1 | -1): void {
     `Move layer ${place.number} ${step < 0 ? "outward" : "inward"}, ${place.path.id} of ${place.option.id}`,
     shiftLayer(place.option.id, place.path.id, place.layer.id, step, useViewStore.getState().throughAll),
   );
-}
-
-export function duplicateOption(): void {
-  const { project } = useProjectStore.getState();
-  const { option: letter } = useViewStore.getState();
-  const option = project.options.find((candidate) => candidate.id === letter) ?? project.options[0]!;
-  const free = freeOptionLetter(project);
-  if (free === null) return view({ notice: "A project holds eight options at most. Remove one first." });
-  applyEdit(`Copy option ${option.id} to ${free}`, (before) => ({
-    ...before,
-    options: [...before.options, { ...option, id: free, name: `${option.name}, copy` }],
-  }));
-  view({ option: free });
 }

@@ -27,19 +27,28 @@ export function Fraction({ text }: { text: string }) {
   );
 }
 
+/** A figure and its unit stay on one line. */
+export const unbroken = (text: string): string =>
+  text.replace(
+    /(\d) (?=(?:°[CF]|%|points?\b|in\.|mm\b|perms?\b|gal\b|oz\b|cups?\b|kg\b|days?\b|hours?\b|degC\b))/g,
+    "$1\u00a0",
+  );
+
 /** A sentence in which every inch fraction ("2 1/4 in.") is set as one. */
 export function Sentence({ text }: { text: string }) {
   return (
     <>
-      {text.split(/(?<![\d/])(\d{1,2}\/(?:2|4|8|16|32))(?!\d)/).map((part, index) =>
-        index % 2 === 1 ? (
-          <span key={index} className="frac">
-            {part}
-          </span>
-        ) : (
-          part
-        ),
-      )}
+      {unbroken(text)
+        .split(/(?<![\d/])(\d{1,2}\/(?:2|4|8|16|32))(?!\d)/)
+        .map((part, index) =>
+          index % 2 === 1 ? (
+            <span key={index} className="frac">
+              {part}
+            </span>
+          ) : (
+            part
+          ),
+        )}
     </>
   );
 }

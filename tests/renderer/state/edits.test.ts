@@ -1,12 +1,14 @@
 import { expect, test } from "vitest";
 import {
   dropLayer,
+  dropOption,
   freeLayerId,
   freeOptionLetter,
   onLayer,
   pathsWithLayer,
   putLayer,
   shiftLayer,
+  shiftOption,
 } from "../../../renderer/state/edits.ts";
 import { demoProject, type Project } from "../../../solver/index.ts";
 
@@ -71,4 +73,14 @@ test("new ids and letters avoid those that are taken", () => {
   expect(freeOptionLetter(demoProject)).toBe("C");
   const eight = { ...demoProject, options: Array.from({ length: 8 }, () => demoProject.options[0]!) };
   expect(freeOptionLetter(eight)).toBeNull();
+});
+
+test("an option can be taken out and moved, and the last one stays", () => {
+  const ids = (project: Project): string[] => project.options.map(({ id }) => id);
+  expect(ids(dropOption("A")(demoProject))).toEqual(["B"]);
+  const last = dropOption("A")(demoProject);
+  expect(dropOption("B")(last)).toBe(last);
+  expect(dropOption("Z")(demoProject)).toBe(demoProject);
+  expect(ids(shiftOption("B", -1)(demoProject))).toEqual(["B", "A"]);
+  expect(shiftOption("B", 1)(demoProject)).toBe(demoProject);
 });
