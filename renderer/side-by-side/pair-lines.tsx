@@ -136,6 +136,9 @@ function weeks(members: readonly [Member, Member], by: "moisture" | "humidity", 
   ]);
 }
 
+/** The difference is drawn on a scale of at least this many points. */
+const leastSwing = 1;
+
 /** B less A, day by day: hatched below where B is drier, above where it is wetter. */
 export function DifferenceStrip({
   members,
@@ -163,8 +166,9 @@ export function DifferenceStrip({
     [width, height, left],
   );
   const chart = useMemo(() => {
-    let low = 0;
-    let high = 0;
+    // A difference that no one could measure is not drawn as large as one that decides.
+    let low = -leastSwing / 2;
+    let high = leastSwing / 2;
     for (const value of change.length > 0 ? change : [1]) {
       low = Math.min(low, value);
       high = Math.max(high, value);

@@ -39,6 +39,9 @@ const titleRow = 22;
 const monthRow = 24;
 const ticksLeft = 40;
 const leastLines = 128;
+/** Below this width, as at large type, everything stands in one column and the sheet scrolls; year.css has the same figure. */
+const narrowSheet_px = 900;
+const roomOfNarrow_px = 240;
 
 const emptyTime: TimeScale = { days: 365, startDay: 273 };
 
@@ -81,9 +84,12 @@ export function YearView({
   );
 
   const wide = sheetSize.width >= 1500;
+  const narrow = sheetSize.width < narrowSheet_px;
   // What the map may have is what the sentence, the findings and the least height of the lines leave of the sheet.
   const rows = 14 + titleRow + monthRow + 18 + 36 + 5 + leastLines + 24;
-  const room = Math.max(150, Math.max(sheetSize.height, 560) - leadSize.height - (wide ? 0 : footSize.height) - rows);
+  const room = narrow
+    ? roomOfNarrow_px
+    : Math.max(150, Math.max(sheetSize.height, 560) - leadSize.height - (wide ? 0 : footSize.height) - rows);
   const scale = depthScale(wallThickness_m(wall.layers), room);
   const height = Math.round(scale.height_px);
   useEffect(() => onScale(`depth 1:${scale.oneTo}`), [onScale, scale.oneTo]);

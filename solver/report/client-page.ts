@@ -38,12 +38,15 @@ export function questionOf(input: ReportInput): string {
     : `How does this wall get through the year: ${input.options[0]!.name}?`;
 }
 
+/** ANSI/ASHRAE 160-2009: 80 % over 30 days (SEEN). */
+const dampMonth = 0.8;
+
 function answerOf(input: ReportInput, drawn: readonly ReportedOption[]): string {
   const [a, b] = drawn;
   if (a === undefined) throw new RangeError("a report needs at least one option");
   const verdict = (option: ReportedOption): string => {
     const broken = option.paths.filter((path) => holdsAll(path.summary) === false);
-    if (broken.length === 0) return `${option.id} keeps every limit that decides.`;
+    if (broken.length === 0) return `${option.id} stays sound.`;
     const where =
       broken.length === option.paths.length
         ? ""
@@ -51,6 +54,7 @@ function answerOf(input: ReportInput, drawn: readonly ReportedOption[]): string 
     return `${option.id} is too damp${where}.`;
   };
   if (b === undefined) return verdict(a);
+  const dampest = (option: ReportedOption): string => `${Math.round(100 * option.summary.thirtyDayHumidity)} %`;
   const month = input.winter.month;
   const warmer = b.summary.faceTemperature_C[month]! - a.summary.faceTemperature_C[month]!;
   const step = sayAmount(amount("temperatureDifference", Math.abs(warmer)), input.units);
@@ -59,8 +63,13 @@ function answerOf(input: ReportInput, drawn: readonly ReportedOption[]): string 
       ? `The sheathing is as warm in ${a.id} as in ${b.id}.`
       : `In ${monthName(month)} ${warmer > 0 ? b.id : a.id} keeps the wooden sheathing ${step} warmer.`;
   const [ofA, ofB] = [verdict(a), verdict(b)];
-  const both =
-    ofA === verdict({ ...b, id: a.id }) && !/damp/.test(ofA) ? "Both keep every limit that decides." : `${ofA} ${ofB}`;
+  const alike = ofA === verdict({ ...b, id: a.id }) && !/damp/.test(ofA);
+  // Sound is not the same as dry: where a cold face stands above 80 % for a month the client hears of it.
+  const damp = Math.max(a.summary.thirtyDayHumidity, b.summary.thirtyDayHumidity) > dampMonth;
+  const dampness = damp
+    ? ` In its dampest month the cold face stands at ${dampest(a)} humidity in ${a.id}, at ${dampest(b)} in ${b.id}: drier is safer.`
+    : "";
+  const both = alike ? `Both stay sound.${dampness}` : `${ofA} ${ofB}`;
   return `${comparison} ${both}`;
 }
 

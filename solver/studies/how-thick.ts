@@ -195,6 +195,13 @@ function lead(
   complete: boolean,
 ): Phrase {
   if (answer.points.length < 2) return phrase`Not known yet: fewer than two thicknesses have been run.`;
+  const { everyFinding } = answer;
+  const { board_m, needed_m } = everyFinding;
+  if (everyFinding.outOfReach.length === 0 && board_m !== null && needed_m !== null && needed_m > 0)
+    return [
+      ...phrase`${amount("board", board_m)} keeps every finding. ${amount("thickness", needed_m)} would do; the board leaves ${amount("thickness", board_m - needed_m)} in hand.`,
+      ...decidingSentence(answer),
+    ];
   const look = everySentence(answer);
   if (answer.outOfReach.length > 0)
     return phrase`Nothing up to ${amount("board", max_m)} holds every finding that decides${complete ? "" : " so far"}. What stays broken needs another cure than thickness.`;
@@ -207,6 +214,13 @@ function lead(
     ...phrase`; the board leaves ${amount("thickness", answer.margin_m!)} in hand.`,
     ...look,
   ];
+}
+
+/** Beside the thickness that keeps every finding, what those that decide the wall ask for. */
+function decidingSentence({ needed_m, everyFinding }: Pick<HowThickAnswer, "everyFinding" | "needed_m">): Phrase {
+  if (needed_m === null || everyFinding.needed_m === null || needed_m >= everyFinding.needed_m - 1e-6) return [];
+  if (needed_m === 0) return [" Those that decide the wall hold without it; the others ask for a look."];
+  return phrase` Those that decide the wall ask for ${amount("thickness", needed_m)}.`;
 }
 
 /** What it takes to hold those findings too that only ask for a look. */

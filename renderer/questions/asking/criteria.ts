@@ -4,7 +4,7 @@ import type { Criterion } from "./question-inputs.ts";
 
 /** Words of a criterion after "so that", and the kinds of finding it asks to hold. */
 export const criteria: readonly { readonly value: Criterion; readonly words: string }[] = [
-  { value: "deciding", words: "every limit that decides is kept" },
+  { value: "deciding", words: "the wall stays sound" },
   { value: "every", words: "every limit is kept, those that ask for a look too" },
   { value: "moisture", words: "the wood stays under its moisture limits" },
   { value: "mould", words: "no mould is seen" },

@@ -129,7 +129,7 @@ function Asked({ wall, drawn }: { wall: WallInView; drawn: Case }) {
   const boards = boardsOf(layer);
   const complete = asked.status === "finished";
   const isThere = boardChosen !== null && boards.some((board) => Math.abs(board - boardChosen) < 1e-4);
-  const board_m = isThere ? boardChosen : firstBoard(answer, layer, complete || stale);
+  const board_m = isThere ? boardChosen : firstBoard(answer, inputs.criterion, layer, complete || stale);
   const boardWords = shortLength(board_m, units);
   const kind =
     answer === null ? "" : answer.needs.some(({ finding }) => finding === kindChosen) ? kindChosen! : firstKind(answer);

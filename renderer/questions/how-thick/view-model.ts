@@ -86,13 +86,20 @@ export function boardWords(point: ThicknessPoint | null, kind: string, asked: re
     : `${figure}, ${broken.size === 1 ? "a limit is" : "limits are"} broken`;
 }
 
-/** The board in view when nobody has chosen one: what the answer names, else what keeps every limit, else what is drawn. */
-export function firstBoard(answer: HowThickAnswer | null, layer: CaseLayer, complete: boolean): number {
-  if (!complete) return layer.thickness_m;
-  const named = answer?.board_m ?? null;
-  if (named !== null && named > 0) return named;
-  const every = answer?.everyFinding.board_m ?? null;
-  return every !== null && every > 0 ? every : layer.thickness_m;
+/**
+ * The board in view when nobody has chosen one: what the answer names first, else what the other measure asks for, else what is drawn.
+ * The answer of a sound wall names the board that keeps every limit.
+ */
+export function firstBoard(
+  answer: HowThickAnswer | null,
+  criterion: Criterion,
+  layer: CaseLayer,
+  complete: boolean,
+): number {
+  if (!complete || answer === null) return layer.thickness_m;
+  const boards = [answer.everyFinding.board_m, answer.board_m];
+  const named = (criterion === "deciding" ? boards : boards.toReversed()).find((board) => (board ?? 0) > 0);
+  return named ?? layer.thickness_m;
 }
 
 /** The answer in words. Other criteria than the deciding limits have words of their own. */

@@ -96,7 +96,8 @@ describe("how thick", () => {
     expect(answer.governing).toBe("woodMoisture");
     expect(answer.everyFinding.governing).toBe("dewPointMargin");
     expect(answer.everyFinding.needed_m!).toBeGreaterThan(answer.needed_m!);
-    expect(say(answer.lead, "ip")).toMatch(/To close those that ask for a look as well it takes/);
+    // The board named first keeps every finding; what decides asks for less.
+    expect(say(answer.lead, "ip")).toMatch(/^2½ in\. keeps every finding\. .* Those that decide the wall ask for /);
   });
 
   it("says when a thin board leaves the wood wetter than none", () => {
