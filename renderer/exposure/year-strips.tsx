@@ -182,7 +182,7 @@ export function YearStrips({ survey, units, width, left, faceName, stretch }: Ye
         <path className="strip-room" d={line(survey.roomHumidity, x, on(room))} />
 
         {months.map((month) => (
-          <text key={month.from} className="strip-name" x={x((month.from + month.to) / 2)} y={bottom + 15}>
+          <text key={month.from} className="strip-month-name" x={x((month.from + month.to) / 2)} y={bottom + 15}>
             {month.to - month.from > 14 ? month.name : ""}
           </text>
         ))}
@@ -237,7 +237,7 @@ function stack(stretch: number, wanted: readonly Omit<Strip, "top">[]): readonly
 
 function StripWord({ x, y, text, className }: { x: number; y: number; text: string; className: string }) {
   return (
-    <text className={`strip-word ${className}`} x={x} y={y}>
+    <text className={`strip-line-word ${className}`} x={x} y={y}>
       {text}
     </text>
   );

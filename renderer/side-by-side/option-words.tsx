@@ -22,7 +22,7 @@ export function OptionWords({
     <div className="pair-words">
       {options.length > 2 ? (
         <select
-          className="letter letter-choice"
+          className="option-letter option-letter-choice"
           aria-label="Option shown here"
           value={option.id}
           onChange={(event) => onChoose(event.target.value)}
@@ -34,7 +34,7 @@ export function OptionWords({
           ))}
         </select>
       ) : (
-        <b className="letter">{option.id}</b>
+        <b className="option-letter">{option.id}</b>
       )}
       <p className="pair-name">{option.name}</p>
       <p>

@@ -247,10 +247,11 @@ export function DifferenceStrip({
           ...ticks.filter((tick) => tick !== 0).map((tick) => acrossAt(tick, { color: tokens.hair2, width: 1 })),
           acrossAt(0, { color: tokens.ink, width: 1 }),
         ],
-        annotations: [
+        // In a narrow strip the words would lie on the area; the figure's summary says them all the same.
+        annotations: (wordsWidth(words, tokens.label_px, false) > 0.6 * inner.width ? [] : [words]).map((written) =>
           word(
             tokens,
-            words,
+            written,
             {
               xref: "paper",
               yref: "paper",
@@ -262,7 +263,7 @@ export function DifferenceStrip({
             },
             false,
           ),
-        ],
+        ),
       } satisfies Partial<PlotLayout>,
     };
   }, [change, words, width, height, frame, time, tokens]);

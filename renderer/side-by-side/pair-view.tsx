@@ -39,6 +39,10 @@ const monthRow = 24;
 const pixelsPerMetre = 96 / 0.0254;
 const emptyTime: TimeScale = { days: 365, startDay: 273 };
 
+/** Below this width, as at large type, everything stands in one column and the sheet scrolls; side-by-side.css has the same figure. */
+const narrowSheet_px = 900;
+const roomOfNarrow_px = 320;
+
 export function PairView({
   options,
   pair,
@@ -63,7 +67,8 @@ export function PairView({
   const walls = shown.map(({ run, planned }) => run.case ?? planned) as [DrawnWall, DrawnWall];
 
   const taken = wide ? 440 : 424;
-  const room = Math.max(160, Math.max(sheetSize.height, 600) - taken);
+  const narrow = sheetSize.width < narrowSheet_px;
+  const room = narrow ? roomOfNarrow_px : Math.max(160, Math.max(sheetSize.height, 600) - taken);
   const thickness_m = walls.reduce((sum, wall) => sum + wallThickness_m(wall.layers), 0);
   const oneTo = drawingScales.find((scale) => (thickness_m * pixelsPerMetre) / scale <= room) ?? 20;
   const heights = walls.map((wall) => Math.round((wallThickness_m(wall.layers) * pixelsPerMetre) / oneTo)) as [
@@ -203,7 +208,7 @@ export function PairView({
               <h2 className="figure-title">In plain words</h2>
               {both.map((member) => (
                 <p key={member.id}>
-                  <b className="letter letter-small">{member.id}</b>{" "}
+                  <b className="option-letter option-letter-small">{member.id}</b>{" "}
                   <Sentence
                     text={leadSentence(member.case, member.result, member.findings, {
                       units: units === "si" ? "si" : "ip",

@@ -4,6 +4,7 @@ import { planLayers } from "../plots/plan-layers.ts";
 import { setSelectedDay, useActivePath, useProject, useSelectedDay, useUnits, view } from "../state/index.ts";
 import { useOptionRuns } from "./option-runs.ts";
 import { alternativeOf, Alternatives } from "./alternatives.tsx";
+import { OwnFigures } from "./own-figures.tsx";
 import type { OptionInView } from "./option-in-view.ts";
 import { PairView } from "./pair-view.tsx";
 
@@ -57,11 +58,14 @@ export default function SideBySideSheet(): React.JSX.Element {
       onDay={setSelectedDay}
       onScale={onScale}
       foot={
-        <Alternatives
-          alternatives={project.options
-            .filter(({ id }) => id === first || id === second)
-            .flatMap((option) => alternativeOf(project, option) ?? [])}
-        />
+        <>
+          <Alternatives
+            alternatives={project.options
+              .filter(({ id }) => id === first || id === second)
+              .flatMap((option) => alternativeOf(project, option) ?? [])}
+          />
+          <OwnFigures options={options.filter(({ id }) => id === first || id === second)} />
+        </>
       }
     />
   );

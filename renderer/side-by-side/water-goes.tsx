@@ -190,7 +190,7 @@ function Bars({
   );
   return (
     <div className="water-bars" style={{ height }}>
-      <b className="letter letter-small" style={{ top: boardTop + board_px / 2 - 8 }}>
+      <b className="option-letter option-letter-small" style={{ top: boardTop + board_px / 2 - 8 }}>
         {member.id}
       </b>
       <div className="water-plot" style={{ left }}>
@@ -248,7 +248,7 @@ function Split({ member }: { member: Member }): React.JSX.Element {
   const shares = leavingShares(member.budget!, dryingMonths);
   return (
     <div className="split">
-      <b className="letter letter-small">{member.id}</b>
+      <b className="option-letter option-letter-small">{member.id}</b>
       {shares ? (
         <div className="split-bar">
           {shares.outward > 0 && (

@@ -16,11 +16,7 @@ export function ThreeAnswers({
 }) {
   const { code, ratioRule, why } = answer.beside;
   const rows: readonly (readonly [string, string, string])[] = [
-    [
-      "This run",
-      answer.needed_m === null ? "none does" : answer.needed_m === 0 ? "none" : thicknessText(answer.needed_m, units),
-      runWords(answer, units),
-    ],
+    ["This run", runThickness(answer, units), runWords(answer, units)],
     [
       "Code table",
       code === null ? "no row" : thicknessText(code.thickness_m, units),
@@ -65,11 +61,17 @@ export function ThreeAnswers({
   );
 }
 
-/** What stands behind the run's thickness; where none is needed, what it takes to keep every limit. */
+/** What keeps every limit, where a thickness does; else what keeps those that decide. */
+function runThickness({ needed_m, everyFinding }: HowThickAnswer, units: Units): string {
+  const thickness = everyFinding.needed_m ?? needed_m;
+  return thickness === null ? "none does" : thickness === 0 ? "none" : thicknessText(thickness, units);
+}
+
+/** What stands behind the run's thickness. */
 function runWords({ needed_m, everyFinding, beside }: HowThickAnswer, units: Units): string {
   const every = everyFinding.needed_m;
-  if (needed_m === 0 && every !== null && every > 0)
-    return `for what decides; ${thicknessText(every, units)} keeps every limit`;
+  if (needed_m !== null && every !== null && needed_m < every - 1e-6)
+    return `keeps every limit; what decides asks for ${needed_m === 0 ? "none" : thicknessText(needed_m, units)}`;
   const room = beside.ratioRule ? `, ${share(beside.ratioRule.winter.roomHumidity)} in winter` : "";
   return `hours of a year, storage${room}`;
 }
