@@ -21,7 +21,14 @@ export function FindingsList({
   readonly wide: boolean;
 }): React.JSX.Element {
   return (
-    <section ref={place} className="year-findings" aria-label="Findings that decide" data-pane="Findings" tabIndex={-1}>
+    <section
+      ref={place}
+      className="year-findings"
+      aria-label="Findings that decide"
+      data-pane="Findings"
+      // Beside the map the list scrolls by itself; keys reach only what Tab reaches.
+      tabIndex={wide ? 0 : -1}
+    >
       {wide && <h2 className="figure-title findings-title">Findings</h2>}
       {findings.slice(0, most).map((finding) => (
         <article key={`${finding.id}-${finding.probe}`} className="finding-entry">

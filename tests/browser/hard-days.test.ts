@@ -195,6 +195,48 @@ test.each([
   await opened.close();
 });
 
+test("in the reader's own colours and with motion reduced every sheet keeps its ink, and nothing moves", async () => {
+  const opened = await maker.open({ reducedMotion: true });
+  const { page, faults } = opened;
+  await page.emulateMedia({ forcedColors: "active", reducedMotion: "reduce" });
+  await untilCurrent(page);
+  for (const title of await sheetTitles(page)) {
+    await goTo(page, title);
+    await page.locator("main h1").first().waitFor();
+    await page.waitForTimeout(400);
+    await keepPicture(page, `${title.toLowerCase().replaceAll(" ", "-")}-forced`);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect.soft(violations.map(({ id, nodes }) => `${title}: ${id} at ${nodes[0]?.target.join(" ")}`)).toEqual([]);
+    const moving = await page.evaluate(() =>
+      document
+        .getAnimations()
+        .filter(({ playState }) => playState === "running")
+        .map((animation) => ("transitionProperty" in animation ? "transition" : "animation")),
+    );
+    expect.soft(moving, `${title} moves`).toEqual([]);
+  }
+  expect(faults).toEqual([]);
+  await opened.close();
+});
+
+test("on a wide screen the findings beside the map scroll by keys", async () => {
+  const opened = await maker.open({ width: 1920, height: 1080 });
+  const { page, faults } = opened;
+  await untilCurrent(page);
+  await goTo(page, "Year");
+  const findings = page.getByRole("region", { name: "Findings that decide" });
+  await findings.waitFor();
+  expect(await findings.evaluate((list) => (list as HTMLElement).tabIndex)).toBe(0);
+  await findings.focus();
+  const over = await findings.evaluate((list) => list.scrollHeight - list.clientHeight);
+  if (over > 0) {
+    await page.keyboard.press("End");
+    await expect.poll(() => findings.evaluate((list) => list.scrollTop)).toBeGreaterThan(0);
+  }
+  expect(faults).toEqual([]);
+  await opened.close();
+});
+
 test("the keyboard alone takes a wall to its answer, and takes an option out and back", async () => {
   const opened = await maker.open();
   const { page, faults } = opened;
