@@ -195,6 +195,15 @@ test.each([
   await opened.close();
 });
 
+/** Runs in the page: what a colour of the system is there. */
+function systemColour(name: string): string {
+  const probe = document.body.appendChild(document.createElement("i"));
+  probe.style.cssText = `forced-color-adjust: none; color: ${name}`;
+  const { color } = getComputedStyle(probe);
+  probe.remove();
+  return color;
+}
+
 test("in the reader's own colours and with motion reduced every sheet keeps its ink, and nothing moves", async () => {
   const opened = await maker.open({ reducedMotion: true });
   const { page, faults } = opened;
@@ -214,6 +223,14 @@ test("in the reader's own colours and with motion reduced every sheet keeps its 
         .map((animation) => ("transitionProperty" in animation ? "transition" : "animation")),
     );
     expect.soft(moving, `${title} moves`).toEqual([]);
+    if (title !== "Year") continue;
+    const tag = await page
+      .locator(".date-tag")
+      .first()
+      .evaluate((words) => [getComputedStyle(words).forcedColorAdjust, getComputedStyle(words).color]);
+    expect.soft(tag).toEqual(["none", await page.evaluate(systemColour, "HighlightText")]);
+    const tones = await page.locator(".scale-tones").evaluate((bar) => getComputedStyle(bar).backgroundImage);
+    expect.soft(tones).toMatch(/gradient/);
   }
   expect(faults).toEqual([]);
   await opened.close();
