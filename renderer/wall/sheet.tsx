@@ -13,6 +13,7 @@ import { PathsTable } from "./paths-table.tsx";
 import { MaterialCard } from "./material-card.tsx";
 import { LayerSchedule } from "./schedule/layer-schedule.tsx";
 import { MaterialDialog } from "./schedule/material-dialog.tsx";
+import { SwapsList } from "./swaps-list.tsx";
 import { useSize } from "./use-size.ts";
 import { controlRuns, deducedRoles } from "./wall-facts.ts";
 import "./sheet.css";
@@ -90,6 +91,9 @@ export default function WallSheet() {
         </section>
         <section className="wall-checks" data-pane="As drawn" tabIndex={-1} aria-label="As drawn, before any run">
           <ChecksList issues={issues} lines={lines} units={units} edition={edition} />
+        </section>
+        <section className="wall-swaps" data-pane="Swaps" tabIndex={-1} aria-label="Swaps the builder may make">
+          <SwapsList units={units} />
         </section>
       </div>
       {chosenLayer && (
