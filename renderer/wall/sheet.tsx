@@ -9,6 +9,7 @@ import { codeSettings } from "./code-settings.ts";
 import { layOut, roomWithin } from "./drawing/core-layout.ts";
 import { SectionDrawing } from "./drawing/section-drawing.tsx";
 import { openingSentence } from "./opening-sentence.ts";
+import { PathEditor } from "./path-editor.tsx";
 import { PathsTable } from "./paths-table.tsx";
 import { MaterialCard } from "./material-card.tsx";
 import { LayerSchedule } from "./schedule/layer-schedule.tsx";
@@ -88,6 +89,7 @@ export default function WallSheet() {
         </section>
         <section data-pane="Paths" tabIndex={-1} aria-label="Paths">
           <PathsTable option={option} path={path} units={units} whole={whole} />
+          <PathEditor key={`${option.id}/${path.id}`} option={option} path={path} report={report} />
         </section>
         <section className="wall-checks" data-pane="As drawn" tabIndex={-1} aria-label="As drawn, before any run">
           <ChecksList issues={issues} lines={lines} units={units} edition={edition} />

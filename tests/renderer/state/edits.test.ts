@@ -10,7 +10,8 @@ import {
   shiftLayer,
   shiftOption,
 } from "../../../renderer/state/edits.ts";
-import { demoProject, type Project } from "../../../solver/index.ts";
+import { copyPath, dropPath, freePathId } from "../../../renderer/state/path-edits.ts";
+import { areaShares, demoProject, type Project } from "../../../solver/index.ts";
 
 const idsOf = (project: Project, option: string, path: string): string[] =>
   project.options
@@ -83,4 +84,28 @@ test("an option can be taken out and moved, and the last one stays", () => {
   expect(dropOption("Z")(demoProject)).toBe(demoProject);
   expect(ids(shiftOption("B", -1)(demoProject))).toEqual(["B", "A"]);
   expect(shiftOption("B", 1)(demoProject)).toBe(demoProject);
+});
+
+test("a path is copied with a share from the widest, and its area goes back when it is taken out", () => {
+  const option = (project: Project) => project.options[0]!;
+  const sum = (project: Project): number => areaShares(option(project)).reduce((total, { share }) => total + share, 0);
+  const id = freePathId(option(demoProject));
+  const more = copyPath("A", "bay", id)(demoProject);
+  expect(option(more).paths.map((path) => path.id)).toEqual([
+    "bay",
+    id,
+    ...option(demoProject)
+      .paths.slice(1)
+      .map((path) => path.id),
+  ]);
+  expect(option(more).paths[1]!.areaShare).toBeCloseTo(0.05, 9);
+  expect(sum(more)).toBeCloseTo(1, 9);
+  const back = dropPath("A", id)(more);
+  expect(areaShares(option(back)).map(({ share }) => share)).toEqual(
+    areaShares(option(demoProject)).map(({ share }) => share),
+  );
+  const alone = option(demoProject)
+    .paths.slice(1)
+    .reduce((project, path) => dropPath("A", path.id)(project), demoProject);
+  expect(dropPath("A", "bay")(alone)).toBe(alone);
 });
