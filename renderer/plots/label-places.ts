@@ -19,7 +19,8 @@ export interface LabelPlace {
   readonly y: number;
 }
 
-const overlap = (a: Box, b: Box): number =>
+/** Area that two boxes share [px2]. */
+export const overlap = (a: Box, b: Box): number =>
   Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) *
   Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
 

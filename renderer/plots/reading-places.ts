@@ -1,4 +1,4 @@
-import type { Box } from "./label-places.ts";
+import { overlap, type Box } from "./label-places.ts";
 
 export interface Reading {
   /** Of the mark, in the plot's pixels. */
@@ -17,10 +17,6 @@ const height = 14;
 const aside = 8;
 const above = -7;
 const below = 15;
-
-const overlap = (a: Box, b: Box): number =>
-  Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) *
-  Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
 
 /**
  * Where the cursor's readings are written: below or above their marks, right or left of the cursor, where they cover least of the
