@@ -40,7 +40,7 @@ export function* selfCheck(
     run: {
       ...aCase.run,
       gridFineness: (aCase.run.gridFineness ?? 1) * finer,
-      tolerance: (aCase.run.tolerance ?? defaultTolerance) / tighter,
+      tolerance: (aCase.run.tolerance ?? defaultTolerance(aCase)) / tighter,
     },
   };
   const twin = yield* simulate(refined, loads);

@@ -33,7 +33,13 @@ export function* simulate(aCase: Case, loads: HourlyLoads): Generator<Progress, 
   const wall = wallModel(aCase, loads);
   const work = workspace(wall);
   const cursor = loadCursor(loads, wall.physics.waterDensity_kgm3 * wall.physics.gasConstantVapour_JkgK);
-  const step = stepper(wall, work, cursor, holdingOf(loads), toleranceOf(aCase.run.tolerance ?? defaultTolerance));
+  const step = stepper(
+    wall,
+    work,
+    cursor,
+    holdingOf(loads),
+    toleranceOf(aCase.run.tolerance ?? defaultTolerance(aCase)),
+  );
   initialState(aCase, wall, loads, step.x);
   cursor.read(0, 0);
   work.x.set(step.x);

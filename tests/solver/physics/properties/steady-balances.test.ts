@@ -94,7 +94,8 @@ describe("in a steady state", () => {
         [...materials, space],
         [outer, { id: "space", material: "space", thickness_m: 0.025, ventilation: { airChangesPerHour } }, inner],
       );
-      const heat = (1206 * airChangesPerHour * 0.025) / 3600;
+      // Outdoor air of 101325 Pa weighs P/(R T), 287.055 J/(kg K) (ideal gas, dry air), and holds 1006 J/(kg K).
+      const heat = ((101325 / (287.055 * (out.T + 273.15))) * 1006 * airChangesPerHour * 0.025) / 3600;
       const [toOut, toRoom] = [1 / (R.outer + 0.09), 1 / (R.inner + 0.09)];
       const middle = (out.T * (toOut + heat) + room.T * toRoom) / (toOut + toRoom + heat);
       const outerFace = out.T + ((middle - out.T) * R.outer) / (R.outer + 0.09);
