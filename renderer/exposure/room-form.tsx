@@ -1,3 +1,4 @@
+import { roomPresets } from "../../climate/index.ts";
 import type { Indoor } from "../../solver/index.ts";
 import { ChoiceField, QuantityField } from "../fields/index.ts";
 import type { Units } from "../state/index.ts";
@@ -5,6 +6,8 @@ import { figure, parsePlain, parseShare, parseTemperature, share, temperatureTex
 import { changeAirTightness, changeRoom } from "./exposure-edits.ts";
 
 type Method = Indoor["method"];
+/** Wetter rooms than a dwelling's mean: chosen, they leave their values in the fields of their method. */
+type Preset = keyof typeof roomPresets;
 
 const methods: readonly { value: Method; words: string }[] = [
   { value: "seasonal", words: "Rises with outdoor temperature" },
@@ -31,8 +34,12 @@ const starts: Partial<Record<Method, Indoor>> = {
 
 /** What air the room side meets, and how tight the house is. */
 export function RoomForm({ indoor, ach50, units }: { indoor: Indoor; ach50: number | null; units: Units }) {
-  const choices =
-    indoor.method === "logger" ? [...methods, { value: "logger" as const, words: `Logged: ${indoor.file}` }] : methods;
+  const choices: readonly { value: Method | Preset; words: string }[] = [
+    ...methods,
+    ...(indoor.method === "logger" ? [{ value: "logger" as const, words: `Logged: ${indoor.file}` }] : []),
+    { value: "bathroom", words: "Start from a bathroom: 55 % in winter" },
+    { value: "pool", words: `Start from a pool hall: ${temperatureText(30, units)}, 55 %` },
+  ];
   return (
     <section aria-label="Room">
       <h2 className="form-head">Room</h2>
@@ -40,8 +47,11 @@ export function RoomForm({ indoor, ach50, units }: { indoor: Indoor; ach50: numb
         label="Humidity"
         value={indoor.method}
         choices={choices}
-        onChange={(method) => {
-          const start = starts[method];
+        onChange={(chosen) => {
+          const start =
+            chosen === "bathroom" || chosen === "pool"
+              ? (structuredClone(roomPresets[chosen]) as Indoor)
+              : starts[chosen];
           if (start) changeRoom("Choose another room", start);
         }}
       />

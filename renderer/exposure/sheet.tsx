@@ -5,6 +5,7 @@ import { sentence } from "../state/issue-words.ts";
 import { useProject, useUnits, view, type Units } from "../state/index.ts";
 import { rainOnFaceText, temperatureText } from "../units/index.ts";
 import { useSize, useWindowHeight } from "../wall/use-size.ts";
+import { FaceMonths } from "./face-months.tsx";
 import { FaceBars } from "./face-bars.tsx";
 import { FaceForm } from "./face-form.tsx";
 import { PlaceForm } from "./place-form.tsx";
@@ -54,7 +55,14 @@ export default function ExposureSheet() {
         )}
         {survey && (
           <div className="exposure-below">
-            <FaceBars faces={survey.faces} azimuth_deg={site?.face.azimuth_deg ?? 0} units={units} />
+            <div className="exposure-faces">
+              <FaceBars faces={survey.faces} azimuth_deg={site?.face.azimuth_deg ?? 0} units={units} />
+              <FaceMonths
+                faces={survey.faces}
+                units={units}
+                width={Math.max(240, size.width < 700 ? size.width : (size.width - 24) / 2)}
+              />
+            </div>
             <YearContents survey={survey} units={units} />
           </div>
         )}
