@@ -9,6 +9,7 @@ import { FaceMonths } from "./face-months.tsx";
 import { FaceBars } from "./face-bars.tsx";
 import { FaceForm } from "./face-form.tsx";
 import { PlaceForm } from "./place-form.tsx";
+import { RoomCurve } from "./room-curve.tsx";
 import { RoomForm } from "./room-form.tsx";
 import type { ExposureSurvey } from "./survey.ts";
 import { useSurvey } from "./use-survey.ts";
@@ -71,6 +72,7 @@ export default function ExposureSheet() {
         {site && <PlaceForm site={site} units={units} />}
         {site && <FaceForm face={site.face} units={units} />}
         {indoor && <RoomForm indoor={indoor} ach50={project.air?.ach50 ?? null} units={units} />}
+        {indoor && survey && <RoomCurve survey={survey} units={units} />}
       </div>
     </div>
   );
